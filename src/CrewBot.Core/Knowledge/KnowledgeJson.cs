@@ -11,6 +11,7 @@ namespace CrewBot.Core.Knowledge;
 [JsonSerializable(typeof(LureMaterial))]
 [JsonSerializable(typeof(Knot))]
 [JsonSerializable(typeof(Hardware))]
+[JsonSerializable(typeof(HookRating))]
 [JsonSerializable(typeof(SplitShot))]
 [JsonSerializable(typeof(BreakSign))]
 [JsonSerializable(typeof(WaterRules))]

@@ -9,7 +9,7 @@ public static class KnowledgeReader
 {
     private static readonly string[] BuiltInFiles =
     [
-        "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json",
+        "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json", "hooks.json",
         "break-signs.json",
     ];
 
@@ -52,6 +52,7 @@ public static class KnowledgeReader
             LureMaterials = drafts.Take("lureMaterials", json.LureMaterial),
             Knots = drafts.Take("knots", json.Knot),
             Hardware = drafts.Take("hardware", json.Hardware),
+            Hooks = drafts.Take("hooks", json.HookRating),
             SplitShot = drafts.Take("splitShot", json.SplitShot),
             BreakSigns = drafts.Take("breakSigns", json.BreakSign),
             Waters = drafts.Take("waters", json.WaterRules),
