@@ -28,13 +28,13 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
     /// <summary>Finds where the lure hangs with a given length of line out.</summary>
     /// <param name="lineOut">Line below the hole, above 0 and at most 400 m.</param>
     /// <param name="body">The lure.</param>
-    /// <param name="line">The line.</param>
+    /// <param name="line">The line; null for the bare lure, as if on a line that the water does not feel.</param>
     /// <param name="current">Current, the same at every depth, from 0 to 1 m/s.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>The equilibrium; null when the lure does not sink or floating line lifts it to the ice.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
     public static Blowback? WithLineOut(
-        Length lineOut, SinkingBody body, LineInWater line, Speed current, Temperature water)
+        Length lineOut, SinkingBody body, LineInWater? line, Speed current, Temperature water)
     {
         var metres = ValidRange.Positive(lineOut.Meters, MaxLineOutMetres, "m", nameof(lineOut));
         return Solve(body, line, current, water, metres, byDepth: false, leastCosine: 0);
@@ -43,7 +43,7 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
     /// <summary>Finds the line needed to put the lure at a depth, and where it hangs then.</summary>
     /// <param name="depth">Depth of the lure, above 0 and at most 200 m.</param>
     /// <param name="body">The lure.</param>
-    /// <param name="line">The line.</param>
+    /// <param name="line">The line; null for the bare lure, as if on a line that the water does not feel.</param>
     /// <param name="current">Current, the same at every depth, from 0 to 1 m/s.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>
@@ -52,14 +52,14 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
     public static Blowback? AtDepth(
-        Length depth, SinkingBody body, LineInWater line, Speed current, Temperature water)
+        Length depth, SinkingBody body, LineInWater? line, Speed current, Temperature water)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxDepthMetres, "m", nameof(depth));
         return Solve(body, line, current, water, metres, byDepth: true, Math.Cos(GreatestLean.Radians));
     }
 
     private static Blowback? Solve(
-        SinkingBody body, LineInWater line, Speed current, Temperature water, double span, bool byDepth, double leastCosine)
+        SinkingBody body, LineInWater? line, Speed current, Temperature water, double span, bool byDepth, double leastCosine)
     {
         var speed = ValidRange.Closed(current.MetersPerSecond, 0, MaxCurrent, "m/s", nameof(current));
         var state = FreshWater.StateAt(water);
@@ -69,7 +69,7 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
             return null;
         }
 
-        var lineWeight = line.SubmergedNewtonsPerMetreIn(state.Density);
+        var lineWeight = line?.SubmergedNewtonsPerMetreIn(state.Density) ?? 0;
         if (speed == 0)
         {
             return weight + (lineWeight * span) <= 0
@@ -77,8 +77,13 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
                 : new Blowback(Angle.Zero, Length.Zero, Length.FromMeters(span), Length.FromMeters(span));
         }
 
-        var hanging = new HangingLine(line.Diameter.Meters, lineWeight, speed, state);
         var pull = LureDrag(body, speed, state);
+        if (line is null)
+        {
+            return Straight(Math.Atan2(pull, weight), span, byDepth, leastCosine);
+        }
+
+        var hanging = new HangingLine(line.Diameter.Meters, lineWeight, speed, state);
         return hanging.Climb(pull, weight, span, byDepth, leastCosine) is { } top
             ? new Blowback(
                 Angle.FromRadians(Math.Atan2(top.Across, top.Up)),
@@ -86,6 +91,19 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
                 Length.FromMeters(top.Rise),
                 Length.FromMeters(top.LineOut))
             : null;
+    }
+
+    private static Blowback? Straight(double lean, double span, bool byDepth, double leastCosine)
+    {
+        var cosine = Math.Cos(lean);
+        var lineOut = byDepth ? span / cosine : span;
+        return cosine < leastCosine
+            ? null
+            : new Blowback(
+                Angle.FromRadians(lean),
+                Length.FromMeters(lineOut * Math.Sin(lean)),
+                Length.FromMeters(lineOut * cosine),
+                Length.FromMeters(lineOut));
     }
 
     private static double LureDrag(SinkingBody body, double speed, in WaterState water)
