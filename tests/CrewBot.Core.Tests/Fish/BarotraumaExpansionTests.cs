@@ -1,0 +1,43 @@
+using CrewBot.Core.Fish;
+using UnitsNet;
+
+namespace CrewBot.Core.Tests.Fish;
+
+public sealed class BarotraumaExpansionTests
+{
+    // Boyle's law at sea level, worked out separately to four decimals.
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(3, 1.2904)]
+    [InlineData(6, 1.5807)]
+    [InlineData(9, 1.8711)]
+    [InlineData(10, 1.9678)]
+    [InlineData(12, 2.1614)]
+    public void FactorFrom_DepthInMetres_AgreesWithBoyle(double metres, double factor) =>
+        Assert.Equal(factor, BarotraumaExpansion.FactorFrom(Length.FromMeters(metres), BarotraumaExpansion.SeaLevel), 0.0001);
+
+    [Theory]
+    [InlineData(25, 1.7375)]
+    [InlineData(30, 1.8850)]
+    [InlineData(33, 1.9735)]
+    public void FactorFrom_DepthInFeet_AgreesWithBoyle(double feet, double factor) =>
+        Assert.Equal(factor, BarotraumaExpansion.FactorFrom(Length.FromFeet(feet), BarotraumaExpansion.SeaLevel), 0.0001);
+
+    [Fact]
+    public void FactorFrom_HighLake_IsGreaterThanAtSeaLevel()
+    {
+        var depth = Length.FromMeters(10);
+
+        Assert.True(BarotraumaExpansion.FactorFrom(depth, Pressure.FromKilopascals(75))
+            > BarotraumaExpansion.FactorFrom(depth, BarotraumaExpansion.SeaLevel));
+    }
+
+    [Theory]
+    [InlineData(-1, 101, "depth")]
+    [InlineData(201, 101, "depth")]
+    [InlineData(10, 49, "surface")]
+    [InlineData(10, 111, "surface")]
+    public void FactorFrom_OutsideTheRange_Throws(double metres, double kilopascals, string parameter) =>
+        Assert.Throws<ArgumentOutOfRangeException>(parameter, () =>
+            BarotraumaExpansion.FactorFrom(Length.FromMeters(metres), Pressure.FromKilopascals(kilopascals)));
+}
