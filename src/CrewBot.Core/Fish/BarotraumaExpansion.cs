@@ -6,7 +6,6 @@ namespace CrewBot.Core.Fish;
 public static class BarotraumaExpansion
 {
     private const double WaterDensity = 1000; // kg/m³, fresh
-    private const double Gravity = 9.80665; // m/s², standard
 
     /// <summary>Pressure at sea level in the standard atmosphere. High lakes have less, and their fish swell more.</summary>
     public static Pressure SeaLevel { get; } = Pressure.FromAtmospheres(1);
@@ -19,6 +18,6 @@ public static class BarotraumaExpansion
     {
         var metres = ValidRange.Closed(depth.Meters, 0, 200, "m", nameof(depth));
         var pascals = ValidRange.Closed(surface.Pascals, 50_000, 110_000, "Pa", nameof(surface));
-        return 1 + (WaterDensity * Gravity * metres / pascals);
+        return 1 + (WaterDensity * Gravity.Standard * metres / pascals);
     }
 }

@@ -10,6 +10,15 @@ namespace CrewBot.Core.Water;
 /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range.</exception>
 public sealed record MaterialComparison(Density Usual, Density Other, Mass Mass)
 {
+    /// <summary>Density of the material at hand.</summary>
+    public Density Usual { get; } = Usual;
+
+    /// <summary>Density of the material that it is held against.</summary>
+    public Density Other { get; } = Other;
+
+    /// <summary>Mass of the lure in the usual material.</summary>
+    public Mass Mass { get; } = Mass;
+
     /// <summary>Diameter in the usual material.</summary>
     public Length UsualDiameter { get; } = new SinkingBody(Mass, Usual).Diameter;
 

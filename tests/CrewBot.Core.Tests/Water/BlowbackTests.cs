@@ -120,6 +120,13 @@ public sealed class BlowbackTests
         Assert.Null(Blowback.AtDepth(
             Length.FromMeters(15), Make.Body(0.44, 11340), Make.Line(0.25, 1140), Speed.FromMetersPerSecond(0.5), Make.Water(1)));
 
+    // The soft bait and floating braid that stop at 11.2 m in still water: 20 m of it come up, current or not.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.05)]
+    public void WithLineOut_FloatingLineLiftsTheLure_HasNoAnswer(double current) =>
+        Assert.Null(Hang(20, Make.Body(0.5, 1050), Make.Line(0.3, 970), current, Make.Water(4)));
+
     [Fact]
     public void Both_BodyThatDoesNotSink_HaveNoAnswer()
     {
