@@ -9,9 +9,9 @@ namespace CrewBot.Core.Water;
 /// <param name="LineOut">Line between the hole and the lure.</param>
 /// <remarks>
 /// Equilibrium of a flexible line in a uniform current: the towed-cable equations with cross-flow drag by
-/// <see cref="CylinderDrag"/> (Reynolds number on the whole current), along-line coefficient 0.02 and the line's submerged
-/// weight; the lure's drag is the sphere's, divided by the square of its speed share. Solved upward from the lure by the
-/// classical fourth-order Runge–Kutta method.
+/// <see cref="CylinderDrag"/> (Reynolds number on the whole current), along-line coefficient 0.02 and the line's
+/// submerged weight; the lure's drag is the sphere's, divided by the square of its speed share. Solved upward from
+/// the lure by the classical fourth-order Runge–Kutta method.
 /// </remarks>
 public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length LineOut)
 {
@@ -47,8 +47,8 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
     /// <param name="current">Current, the same at every depth, from 0 to 1 m/s.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>
-    /// The equilibrium; null when the lure cannot be brought to that depth in that current without the line leaning past
-    /// <see cref="GreatestLean"/>.
+    /// The equilibrium; null when the lure cannot be brought to that depth in that current without the line leaning
+    /// past <see cref="GreatestLean"/>.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
     public static Blowback? AtDepth(
@@ -59,7 +59,13 @@ public sealed record Blowback(Angle AtHole, Length Offset, Length Depth, Length 
     }
 
     private static Blowback? Solve(
-        SinkingBody body, LineInWater line, Speed current, Temperature water, double span, bool byDepth, double leastCosine)
+        SinkingBody body,
+        LineInWater line,
+        Speed current,
+        Temperature water,
+        double span,
+        bool byDepth,
+        double leastCosine)
     {
         var speed = ValidRange.Closed(current.MetersPerSecond, 0, MaxCurrent, "m/s", nameof(current));
         var state = FreshWater.StateAt(water);

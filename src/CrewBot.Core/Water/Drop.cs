@@ -2,12 +2,15 @@ using UnitsNet;
 
 namespace CrewBot.Core.Water;
 
-/// <summary>The fall of a lure from rest at the surface, with the drag of the line that it takes down behind it.</summary>
+/// <summary>
+/// The fall of a lure from rest at the surface, with the drag of the line that it takes down behind it.
+/// </summary>
 /// <remarks>
-/// Equation of motion of the sphere of equal volume with half the displaced water as added mass; drag of Clift and Gauvin
-/// (1971); line drag by the laminar thin-cylinder law (<see cref="FallingLine"/>); line paid out equals depth reached.
-/// The line's own inertia and the history force are left out: both are small beside the 25 % or so by which line drag
-/// itself is uncertain. Spool and guide friction come on top: the figures are for a free spool.
+/// Equation of motion of the sphere of equal volume with half the displaced water as added mass; drag of Clift and
+/// Gauvin (1971); line drag by the laminar thin-cylinder law (<see cref="FallingLine"/>); line paid out equals depth
+/// reached. Line drag is uncertain by about 25 %. Left out: the line's own inertia, which is small; the history force,
+/// which makes a measured start from rest a third to a half longer, 0.1–0.2 s for a jig; and friction of spool and
+/// guides, which may be larger than all of these. The figures are for a free spool.
 /// </remarks>
 public static class Drop
 {
@@ -21,7 +24,9 @@ public static class Drop
     /// <returns>
     /// Time and speed; null when it never gets there, because the body does not sink or floating line holds it up.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="depth"/> or <paramref name="water"/> lies outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="depth"/> or <paramref name="water"/> lies outside its range.
+    /// </exception>
     public static DropResult? To(Length depth, SinkingBody body, LineInWater? line, Temperature water)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));

@@ -4,11 +4,11 @@ namespace CrewBot.Core.Water;
 
 /// <summary>The equation of motion of a sinking lure, integrated over depth. All quantities are SI doubles.</summary>
 /// <remarks>
-/// Solved for ln v over ln z, v the speed and z the depth: free fall, terminal speed and the slowing by line are each close
-/// to a straight line there. Once the lure is up to speed the equation is stiff, so each slice of water is crossed by an
-/// exponential Rosenbrock–Euler step, which solves the equation linearised at the slice's top exactly (Hochbruck and
-/// Ostermann 2010, Acta Numerica 19, section 2). The slices grow with depth as ℓ sinh²(q), ℓ being the depth over which
-/// the body gains its speed in still water.
+/// Solved for ln v over ln z, v the speed and z the depth: free fall, terminal speed and the slowing by line are each
+/// close to a straight line there. Once the lure is up to speed the equation is stiff, so each slice of water is
+/// crossed by an exponential Rosenbrock–Euler step, which solves the equation linearised at the slice's top exactly
+/// (Hochbruck and Ostermann 2010, Acta Numerica 19, section 2). The slices grow with depth as ℓ sinh²(q), ℓ being the
+/// depth over which the body gains its speed in still water.
 /// </remarks>
 internal readonly struct Fall
 {
@@ -80,7 +80,8 @@ internal readonly struct Fall
         var perForce = depth / (_movingMass * speed * speed);
         var rate = perForce * (_weight + (_line.NewtonsPerMetre * depth) - drag - lineDrag);
 
-        inLogSpeed = (-perForce * speed * ((_dragScale * _reynoldsPerSpeed * dragSlope) + lineSlopeInSpeed)) - (2 * rate);
+        var slopeInSpeed = (_dragScale * _reynoldsPerSpeed * dragSlope) + lineSlopeInSpeed;
+        inLogSpeed = (-perForce * speed * slopeInSpeed) - (2 * rate);
         inLogDepth = rate + (perForce * depth * (_line.NewtonsPerMetre - lineSlopeInDepth));
         return rate;
     }

@@ -23,7 +23,9 @@ public sealed record LineInWater(Length Diameter, Density Density)
     public ForcePerLength SubmergedWeightIn(Density water) =>
         ForcePerLength.FromNewtonsPerMeter(SubmergedNewtonsPerMetreIn(water.KilogramsPerCubicMeter));
 
-    /// <summary>Drag on line that is drawn down through still water along its own length, behind a sinking lure.</summary>
+    /// <summary>
+    /// Drag on line that is drawn down through still water along its own length, behind a sinking lure.
+    /// </summary>
     /// <param name="length">Line in the water, above 0 and at most 200 m.</param>
     /// <param name="speed">Speed of the fall, above 0 and at most 5 m/s.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>

@@ -14,22 +14,21 @@ public sealed class BarotraumaExpansionTests
     [InlineData(10, 1.9678)]
     [InlineData(12, 2.1614)]
     public void FactorFrom_DepthInMetres_AgreesWithBoyle(double metres, double factor) =>
-        Assert.Equal(factor, BarotraumaExpansion.FactorFrom(Length.FromMeters(metres), BarotraumaExpansion.SeaLevel), 0.0001);
+        Assert.Equal(factor, AtSeaLevel(Length.FromMeters(metres)), 0.0001);
 
     [Theory]
     [InlineData(25, 1.7375)]
     [InlineData(30, 1.8850)]
     [InlineData(33, 1.9735)]
     public void FactorFrom_DepthInFeet_AgreesWithBoyle(double feet, double factor) =>
-        Assert.Equal(factor, BarotraumaExpansion.FactorFrom(Length.FromFeet(feet), BarotraumaExpansion.SeaLevel), 0.0001);
+        Assert.Equal(factor, AtSeaLevel(Length.FromFeet(feet)), 0.0001);
 
     [Fact]
     public void FactorFrom_HighLake_IsGreaterThanAtSeaLevel()
     {
         var depth = Length.FromMeters(10);
 
-        Assert.True(BarotraumaExpansion.FactorFrom(depth, Pressure.FromKilopascals(75))
-            > BarotraumaExpansion.FactorFrom(depth, BarotraumaExpansion.SeaLevel));
+        Assert.True(BarotraumaExpansion.FactorFrom(depth, Pressure.FromKilopascals(75)) > AtSeaLevel(depth));
     }
 
     [Theory]
@@ -40,4 +39,7 @@ public sealed class BarotraumaExpansionTests
     public void FactorFrom_OutsideTheRange_Throws(double metres, double kilopascals, string parameter) =>
         Assert.Throws<ArgumentOutOfRangeException>(parameter, () =>
             BarotraumaExpansion.FactorFrom(Length.FromMeters(metres), Pressure.FromKilopascals(kilopascals)));
+
+    private static double AtSeaLevel(Length depth) =>
+        BarotraumaExpansion.FactorFrom(depth, BarotraumaExpansion.SeaLevel);
 }

@@ -74,9 +74,12 @@ public sealed class HoleFitTests
 
         Assert.Throws<ArgumentOutOfRangeException>("hole", () => HoleFit.Of(Length.Zero, length, length, length));
         Assert.Throws<ArgumentOutOfRangeException>("girth", () => HoleFit.Of(length, -length, length, length));
-        Assert.Throws<ArgumentOutOfRangeException>("length", () => GirthEstimate.FromLengthAndWeight(Length.Zero, weight));
-        Assert.Throws<ArgumentOutOfRangeException>("weight", () => GirthEstimate.FromLengthAndWeight(length, Mass.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>("divisor", () => GirthEstimate.FromLengthAndWeight(length, weight, 400));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "length", () => GirthEstimate.FromLengthAndWeight(Length.Zero, weight));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "weight", () => GirthEstimate.FromLengthAndWeight(length, Mass.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "divisor", () => GirthEstimate.FromLengthAndWeight(length, weight, 400));
     }
 
     private static Length Girth(PublishedRow row) => GirthEstimate.FromLengthAndWeight(

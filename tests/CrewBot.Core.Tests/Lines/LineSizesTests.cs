@@ -7,8 +7,8 @@ namespace CrewBot.Core.Tests.Lines;
 
 public sealed class LineSizesTests
 {
-    // Middle of the spread of the public charts, by row of the table; 25 lb nylon is left out because its one chart gives
-    // it the diameter that others give 30 lb.
+    // Middle of the spread of the public charts, by row of the table; 25 lb nylon is left out because its one chart
+    // gives it the diameter that others give 30 lb.
     private static readonly LineSizes Nylon = Charted("nylon_monofilament_diameter", except: 25);
     private static readonly LineSizes Braid = Charted("braid_diameter", except: null);
 

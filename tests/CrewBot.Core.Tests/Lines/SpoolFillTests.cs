@@ -32,11 +32,12 @@ public sealed class SpoolFillTests
     [Fact]
     public void BackingUnder_TopLineThatOverfills_IsNone()
     {
-        var rated = Line(100, 0.2);
+        Length? Backing(double topMetres, double fill) => SpoolFill.BackingUnder(
+            Line(100, 0.2), Line(topMetres, 0.2), Length.FromMillimeters(0.3), fill);
 
-        Assert.Null(SpoolFill.BackingUnder(rated, Line(100.1, 0.2), Length.FromMillimeters(0.3), fill: 1));
-        Assert.Null(SpoolFill.BackingUnder(rated, Line(100, 0.2), Length.FromMillimeters(0.3), fill: 0.95));
-        Assert.Equal(0, SpoolFill.BackingUnder(rated, Line(100, 0.2), Length.FromMillimeters(0.3), fill: 1)!.Value.Meters, 1e-9);
+        Assert.Null(Backing(100.1, fill: 1));
+        Assert.Null(Backing(100, fill: 0.95));
+        Assert.Equal(0, Backing(100, fill: 1)!.Value.Meters, 1e-9);
     }
 
     [Fact]
@@ -47,7 +48,8 @@ public sealed class SpoolFillTests
             {
                 var rated = Line(150, 0.3);
                 var topLength = share * SpoolFill.LengthOf(rated, Length.FromMillimeters(top), fill).Meters;
-                var under = SpoolFill.BackingUnder(rated, Line(topLength, top), Length.FromMillimeters(backing), fill)!.Value;
+                var under = SpoolFill
+                    .BackingUnder(rated, Line(topLength, top), Length.FromMillimeters(backing), fill)!.Value;
 
                 Assert.Equal(fill * 150 * 0.09, (topLength * top * top) + (under.Meters * backing * backing), 1e-9);
             });

@@ -19,7 +19,8 @@ public sealed class StretchTests
     public void StrainUnder_LineInTable_AgreesWithTable(PublishedRow row) =>
         row.Check(Line(row).StrainUnder(Force.FromNewtons(row["F_N"])).Percent);
 
-    // 5 N on 10 m of 0.20 mm nylon gives 0.796 m (table): half a metre of rod is all taken up, of one metre a fifth is left.
+    // 5 N on 10 m of 0.20 mm nylon gives 0.796 m (table): half a metre of rod is all taken up, of one metre a fifth
+    // is left.
     [Theory]
     [InlineData(0.5, 0)]
     [InlineData(1.0, 0.20423)]
@@ -36,8 +37,10 @@ public sealed class StretchTests
         Gen.Select(Gen.Double[0, 20], Gen.Double[0, 60], Gen.Double[1, 3], Gen.Double[0.1, 2])
             .Sample((pull, length, factor, movement) =>
             {
-                double Share(double metres) => Stretch.ShareReachingLure(
-                    Nylon, Force.FromNewtons(pull), Length.FromMeters(metres), Length.FromMeters(movement)).DecimalFractions;
+                double Share(double metres) => Stretch
+                    .ShareReachingLure(
+                        Nylon, Force.FromNewtons(pull), Length.FromMeters(metres), Length.FromMeters(movement))
+                    .DecimalFractions;
 
                 Assert.InRange(Share(length * factor), 0, Share(length));
                 Assert.True(Share(length) <= 1);
@@ -71,7 +74,8 @@ public sealed class StretchTests
     [InlineData(0.2, 251, 1, "Modulus")]
     [InlineData(0.2, 2, 0, "SolidFraction")]
     [InlineData(0.2, 2, 1.01, "SolidFraction")]
-    public void ElasticLine_OutsideItsRange_Throws(double millimetres, double gigapascals, double solid, string parameter) =>
+    public void ElasticLine_OutsideItsRange_Throws(
+        double millimetres, double gigapascals, double solid, string parameter) =>
         Assert.Throws<ArgumentOutOfRangeException>(parameter, () =>
             new ElasticLine(Length.FromMillimeters(millimetres), Pressure.FromGigapascals(gigapascals), solid));
 
@@ -82,10 +86,11 @@ public sealed class StretchTests
 
         Assert.Throws<ArgumentOutOfRangeException>("pull", () => Stretch.Of(Nylon, -pull, length));
         Assert.Throws<ArgumentOutOfRangeException>("length", () => Stretch.Of(Nylon, pull, -length));
-        Assert.Throws<ArgumentOutOfRangeException>("movement", () => Stretch.ShareReachingLure(Nylon, pull, length, Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "movement", () => Stretch.ShareReachingLure(Nylon, pull, length, Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("lineIndex", () => Reflectance.AtNormalIncidence(0.9));
         Assert.Throws<ArgumentOutOfRangeException>(
-            "solidFraction", () => TensileStrength.BreakingForce(Pressure.FromMegapascals(700), Length.FromMillimeters(0.2), 2));
+            "solidFraction", () => TensileStrength.BreakingForce(Pressure.FromMegapascals(700), length, 2));
         Assert.Throws<ArgumentOutOfRangeException>("test", () => TensileStrength.ImpliedBy(Force.Zero, length, 1));
     }
 

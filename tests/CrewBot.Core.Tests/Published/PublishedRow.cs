@@ -2,9 +2,16 @@ using System.Globalization;
 
 namespace CrewBot.Core.Tests.Published;
 
-/// <summary>One published or separately computed figure, with the inputs it belongs to and how closely it must be met.</summary>
+/// <summary>
+/// One published or separately computed figure, with the inputs it belongs to and how closely it must be met.
+/// </summary>
 public sealed record PublishedRow(
-    string Quantity, IReadOnlyDictionary<string, string> Inputs, string Expected, string Unit, string Tolerance, string Source)
+    string Quantity,
+    IReadOnlyDictionary<string, string> Inputs,
+    string Expected,
+    string Unit,
+    string Tolerance,
+    string Source)
 {
     /// <summary>Reads an input as a number; weights may be fractions such as 1/16.</summary>
     public double this[string input]

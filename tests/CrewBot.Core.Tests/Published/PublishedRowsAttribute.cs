@@ -10,7 +10,8 @@ public sealed class PublishedRowsAttribute(params string[] quantities) : DataAtt
 {
     public IReadOnlyList<string> Quantities { get; } = quantities;
 
-    public override ValueTask<IReadOnlyCollection<ITheoryDataRow>> GetData(MethodInfo testMethod, DisposalTracker disposalTracker)
+    public override ValueTask<IReadOnlyCollection<ITheoryDataRow>> GetData(
+        MethodInfo testMethod, DisposalTracker disposalTracker)
     {
         IReadOnlyCollection<ITheoryDataRow> rows =
             [.. PublishedTable.Rows

@@ -73,5 +73,6 @@ public sealed class RigGeometryTests
             Volume.FromCubicMillimeters(cubicMillimetres), Mass.FromGrams(row["float_mass_g"]), WaterOf(row));
     }
 
-    private static Density WaterOf(PublishedRow row) => FreshWater.DensityAt(Temperature.FromDegreesCelsius(row["T_C"]));
+    private static Density WaterOf(PublishedRow row) =>
+        FreshWater.DensityAt(Temperature.FromDegreesCelsius(row["T_C"]));
 }

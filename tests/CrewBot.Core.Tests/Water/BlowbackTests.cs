@@ -36,8 +36,8 @@ public sealed class BlowbackTests
         row.Check(row.Quantity switch { "blowback_offset" => offset, "blowback_depth" => depth, _ => angle });
     }
 
-    // The closed form leaves out drag along the line, which bears only where the line leans far and then adds tension: it
-    // stays within 2 % up to 60°.
+    // The closed form leaves out drag along the line, which bears only where the line leans far and then adds
+    // tension: it stays within 2 % up to 60°.
     [Fact]
     public void WithLineOut_LineAsDenseAsWater_AgreesWithTheClosedForm() =>
         Gen.Select(Make.AnyBody, Gen.Double[0.06, 0.4], Make.Log(0.3, 100), AnyCurrent, Make.AnyWater)
@@ -51,8 +51,8 @@ public sealed class BlowbackTests
                 double Reynolds(double d) =>
                     current * d * density.KilogramsPerCubicMeter / FreshWater.ViscosityAt(water).PascalSeconds;
                 var diameter = body.Diameter.Meters;
-                var lureDrag = SphereDrag.CoefficientAt(Reynolds(diameter)) * pressure * Math.PI * diameter * diameter / 4
-                    / (body.SpeedShare * body.SpeedShare);
+                var front = Math.PI * diameter * diameter / 4 / (body.SpeedShare * body.SpeedShare);
+                var lureDrag = SphereDrag.CoefficientAt(Reynolds(diameter)) * pressure * front;
                 var lineDrag = CylinderDrag.CoefficientAt(Reynolds(millimetres / 1e3)) * pressure * millimetres / 1e3;
                 var (angle, offset, depth) =
                     WeightlessLine(body.SubmergedWeightIn(density).Newtons, lureDrag, lineDrag, length);
@@ -75,7 +75,8 @@ public sealed class BlowbackTests
 
                 var back = Blowback.AtDepth(hang.Depth, body, line, Speed.FromMetersPerSecond(current), water)!;
 
-                // Two integrations of one equation, along the line and along the depth: they share no rounding of steps.
+                // Two integrations of one equation, along the line and along the depth: they share no rounding of
+                // steps.
                 Assert.Equal(1, back.LineOut.Meters / length, 1e-4);
                 Assert.Equal(hang.AtHole.Degrees, back.AtHole.Degrees, 0.01);
                 Assert.Equal(hang.Offset.Meters, back.Offset.Meters, 1e-4 * length);
@@ -94,8 +95,9 @@ public sealed class BlowbackTests
             .Sample((body, factor, line, depth, current, water) =>
             {
                 var (where, flow) = (Length.FromMeters(depth), Speed.FromMetersPerSecond(current));
+                var heavier = body with { Mass = body.Mass * factor };
                 return Blowback.AtDepth(where, body, line, flow, water) is not { } light
-                    || Blowback.AtDepth(where, body with { Mass = body.Mass * factor }, line, flow, water)!.AtHole.Degrees
+                    || Blowback.AtDepth(where, heavier, line, flow, water)!.AtHole.Degrees
                         <= light.AtHole.Degrees + 1e-6;
             });
 
@@ -118,7 +120,11 @@ public sealed class BlowbackTests
     [Fact]
     public void AtDepth_TinyJigInStrongCurrent_CannotBeReached() =>
         Assert.Null(Blowback.AtDepth(
-            Length.FromMeters(15), Make.Body(0.44, 11340), Make.Line(0.25, 1140), Speed.FromMetersPerSecond(0.5), Make.Water(1)));
+            Length.FromMeters(15),
+            Make.Body(0.44, 11340),
+            Make.Line(0.25, 1140),
+            Speed.FromMetersPerSecond(0.5),
+            Make.Water(1)));
 
     // The soft bait and floating braid that stop at 11.2 m in still water: 20 m of it come up, current or not.
     [Theory]
@@ -161,7 +167,8 @@ public sealed class BlowbackTests
         row["U"],
         Make.Water(row))!;
 
-    private static Blowback? Hang(double length, SinkingBody body, LineInWater line, double current, Temperature water) =>
+    private static Blowback? Hang(
+        double length, SinkingBody body, LineInWater line, double current, Temperature water) =>
         Blowback.WithLineOut(Length.FromMeters(length), body, line, Speed.FromMetersPerSecond(current), water);
 
     /// <summary>Weightless line without drag along it: a catenary, its tension constant.</summary>

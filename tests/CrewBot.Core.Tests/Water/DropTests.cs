@@ -14,13 +14,15 @@ public sealed class DropTests
 
     [Theory]
     [PublishedRows("speed_with_line_at_depth")]
-    public void To_LureOnLine_ArrivesWithThePublishedSpeed(PublishedRow row) => row.Check(Fall(row).EndSpeed.MetersPerSecond);
+    public void To_LureOnLine_ArrivesWithThePublishedSpeed(PublishedRow row) =>
+        row.Check(Fall(row).EndSpeed.MetersPerSecond);
 
     [Theory]
     [PublishedRows("axial_drag_laminar")]
     public void FallingDrag_LineInTable_AgreesWithTable(PublishedRow row) =>
         row.Check(Make.Line(row["d_mm"], 1140)
-            .FallingDrag(Length.FromMeters(row["L_m"]), Speed.FromMetersPerSecond(row["v"]), Make.Water(row)).Millinewtons);
+            .FallingDrag(Length.FromMeters(row["L_m"]), Speed.FromMetersPerSecond(row["v"]), Make.Water(row))
+            .Millinewtons);
 
     [Theory]
     [PublishedRows("time_to_fraction_of_terminal")]
@@ -32,7 +34,8 @@ public sealed class DropTests
     public void To_BareSphereFromRest_ReachesItsShareOfTerminalSpeedInThePublishedDistance(PublishedRow row) =>
         row.Check(AtShareOfTerminal(row, row["fraction"]).Depth);
 
-    // Measured beads. The equation leaves out the history force and so comes out 20–35 % short, which the rows allow for.
+    // Measured beads. The equation leaves out the history force and so comes out 20–35 % short, which the rows allow
+    // for.
     [Theory]
     [PublishedRows("time_to_95pct_measured")]
     public void To_MeasuredBead_GetsUpToSpeedInAboutTheMeasuredTime(PublishedRow row)
@@ -44,7 +47,8 @@ public sealed class DropTests
     }
 
     // Constant drag coefficient has a closed form, v = v_t tanh(t/τ) and z = v_t τ ln cosh(t/τ). First it must give the
-    // table's own numbers. A bare 1 oz lead ball then falls at nearly constant Cd (0.39–0.46 above Re 1000): within 2 %.
+    // table's own numbers. A bare 1 oz lead ball then falls at nearly constant Cd (0.39–0.46 above Re 1000): within 2
+    // %.
     [Theory]
     [PublishedRows("newton_regime_velocity_at_t", "newton_regime_distance_at_t")]
     public void To_HeavyBall_FollowsTheClosedFormForConstantDrag(PublishedRow row)
@@ -65,7 +69,7 @@ public sealed class DropTests
     public void To_AnyLureOnAnyLine_AgreesWithFineSteppingInTime() =>
         Gen.Select(Make.AnyBody, Make.AnyLine.Null(), Make.Log(0.3, 30), Make.AnyWater)
             .Where((body, line, depth, water) => Drop.To(Length.FromMeters(depth), body, line, water) is { } drop
-                && drop.EndSpeed.MetersPerSecond > 0.05) // slower falls take the explicit method minutes, and no angler waits
+                && drop.EndSpeed.MetersPerSecond > 0.05) // slower falls take the explicit method minutes
             .Sample(AgreesWithFineStepping, iter: 100);
 
     [Theory]
@@ -106,27 +110,32 @@ public sealed class DropTests
     public void To_DressedLure_IsLaterThanTheBareHead() =>
         Gen.Select(Make.AnyBody, Make.AnyLine.Null(), Make.Log(0.3, 150), Make.AnyWater)
             .Sample((body, line, depth, water) =>
-                Seconds(depth, body with { SpeedShare = 1 }, line, water) <= Seconds(depth, body, line, water) * Rounding);
+                Seconds(depth, body with { SpeedShare = 1 }, line, water)
+                    <= Seconds(depth, body, line, water) * Rounding);
 
     [Fact]
     public void To_BodyThatDoesNotSink_NeverGetsThere() =>
         Assert.Null(Drop.To(Length.FromMeters(5), Make.Body(2, 980), Make.Line(0.2, 1140), Make.Water(4)));
 
-    // Close above the depth where it hangs, the fall is slow without end, but each depth is still later than the one before.
+    // Close above the depth where it hangs, the fall is slow without end, but each depth is still later than the one
+    // before.
     [Fact]
     public void To_SoftBaitJustAboveWhereTheBraidHoldsIt_StillTakesItsTime()
     {
         var times = new[] { 5, 10, 11, 11.15, 11.17 }
             .Select(depth => Seconds(depth, Make.Body(0.5, 1050), Make.Line(0.3, 970), Make.Water(4)));
 
-        Assert.All(times.Zip(times.Skip(1)), pair => Assert.True(pair.First < pair.Second && double.IsFinite(pair.Second)));
+        Assert.All(
+            times.Zip(times.Skip(1)),
+            pair => Assert.True(pair.First < pair.Second && double.IsFinite(pair.Second)));
     }
 
     // A plan asks for dozens of falls; the collector must not come along.
     [Fact]
     public void To_Called_AllocatesNothing()
     {
-        var (depth, body, line, water) = (Length.FromMeters(12), Make.Body(3, 11340), Make.Line(0.2, 1140), Make.Water(2));
+        var (depth, water) = (Length.FromMeters(12), Make.Water(2));
+        var (body, line) = (Make.Body(3, 11340), Make.Line(0.2, 1140));
         Drop.To(depth, body, line, water);
         var before = GC.GetAllocatedBytesForCurrentThread();
 
@@ -135,7 +144,8 @@ public sealed class DropTests
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
     }
 
-    // 0.5 g at 1.05 g/cm³ weighs 0.23 mN in water; 0.30 mm braid lifts 0.0208 mN on every metre, and so holds it at 11.2 m.
+    // 0.5 g at 1.05 g/cm³ weighs 0.23 mN in water; 0.30 mm braid lifts 0.0208 mN on every metre, and so holds it at
+    // 11.2 m.
     [Theory]
     [InlineData(10, true)]
     [InlineData(12, false)]
@@ -184,7 +194,10 @@ public sealed class DropTests
         Drop.To(Length.FromMeters(depth), body, line, water)?.Time.Seconds ?? double.PositiveInfinity;
 
     private static DropResult Fall(PublishedRow row) => Drop.To(
-        Length.FromMeters(row["depth_m"]), Make.Body(row), Make.Line(row["d_line_mm"], row["rho_line"]), Make.Water(row))!.Value;
+        Length.FromMeters(row["depth_m"]),
+        Make.Body(row),
+        Make.Line(row["d_line_mm"], row["rho_line"]),
+        Make.Water(row))!.Value;
 
     private static (double Depth, DropResult Drop) AtShareOfTerminal(PublishedRow row, double share)
     {
@@ -201,7 +214,8 @@ public sealed class DropTests
         return (below, Drop.To(Length.FromMeters(below), body, null, water)!.Value);
     }
 
-    private static (double Speed, double Distance) ConstantDrag(double terminal, double body, double water, double seconds)
+    private static (double Speed, double Distance) ConstantDrag(
+        double terminal, double body, double water, double seconds)
     {
         var tau = (body + (0.5 * water)) * terminal / ((body - water) * 9.80665);
         return (terminal * Math.Tanh(seconds / tau), terminal * tau * Math.Log(Math.Cosh(seconds / tau)));

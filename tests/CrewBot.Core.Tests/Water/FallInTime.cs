@@ -4,8 +4,9 @@ using UnitsNet;
 namespace CrewBot.Core.Tests.Water;
 
 /// <summary>
-/// The same fall worked out another way: position and speed stepped through time by the explicit fourth-order Runge–Kutta
-/// method, with steps well below the time in which drag takes hold, and the forces written out from their sources anew.
+/// The same fall worked out another way: position and speed stepped through time by the explicit fourth-order
+/// Runge–Kutta method, with steps well below the time in which drag takes hold, and the forces written out from their
+/// sources anew.
 /// </summary>
 internal sealed class FallInTime(SinkingBody body, LineInWater? line, Temperature water)
 {

@@ -10,11 +10,12 @@ public sealed class FreshWaterTests
     [PublishedRows("density_tanaka")]
     public void DensityAt_TemperatureInTable_AgreesWithTanaka(PublishedRow row) => row.Check(DensityAt(row["T_C"]));
 
-    // Kell's formula is another fit to other measurements: the two stay within 0.004 kg/m³, so 0.005 is the width of two
-    // honest sources and far below any wrong coefficient.
+    // Kell's formula is another fit to other measurements: the two stay within 0.004 kg/m³, so 0.005 is the width of
+    // two honest sources and far below any wrong coefficient.
     [Theory]
     [PublishedRows("density_kell")]
-    public void DensityAt_TemperatureInTable_AgreesWithKell(PublishedRow row) => row.Check(DensityAt(row["T_C"]), 0.005);
+    public void DensityAt_TemperatureInTable_AgreesWithKell(PublishedRow row) =>
+        row.Check(DensityAt(row["T_C"]), 0.005);
 
     // Handbook of Chemistry and Physics, 53rd ed., p. F-4, g/mL × 1000 (from a public transcription of the page). Older
     // temperature scale, hence the same 0.005.
@@ -31,8 +32,10 @@ public sealed class FreshWaterTests
     [PublishedRows("temperature_of_maximum_density_tanaka")]
     public void DensityAt_AroundTheMaximum_RisesToItAndFallsAfterIt(PublishedRow row)
     {
-        Assert.All(Enumerable.Range(1, 39), tenth => Assert.True(DensityAt(tenth / 10.0) > DensityAt((tenth - 1) / 10.0)));
-        Assert.All(Enumerable.Range(41, 259), tenth => Assert.True(DensityAt(tenth / 10.0) < DensityAt((tenth - 1) / 10.0)));
+        double Rise(int tenths) => DensityAt(tenths / 10.0) - DensityAt((tenths - 1) / 10.0);
+
+        Assert.All(Enumerable.Range(1, 39), tenths => Assert.True(Rise(tenths) > 0));
+        Assert.All(Enumerable.Range(41, 259), tenths => Assert.True(Rise(tenths) < 0));
 
         Assert.True(DensityAt(row.Value) > DensityAt(row.Value - 0.05));
         Assert.True(DensityAt(row.Value) > DensityAt(row.Value + 0.05));
@@ -50,7 +53,8 @@ public sealed class FreshWaterTests
     // The handbook's own figures stand in the file from memory and are rounded to four digits.
     [Theory]
     [PublishedRows("dynamic_viscosity", "dynamic_viscosity_handbook")]
-    public void ViscosityAt_TemperatureInTable_AgreesWithTable(PublishedRow row) => row.Check(ViscosityAt(row["T_C"]) * 1e3);
+    public void ViscosityAt_TemperatureInTable_AgreesWithTable(PublishedRow row) =>
+        row.Check(ViscosityAt(row["T_C"]) * 1e3);
 
     [Theory]
     [PublishedRows("kinematic_viscosity")]
@@ -62,8 +66,8 @@ public sealed class FreshWaterTests
     public void FullFormulation_AtItsOwnCheckPoint_GivesThePublishedValue(PublishedRow row) =>
         row.Check(IapwsViscosity.PascalSecondsAt(row["T_K"], row["rho"]) * 1e3);
 
-    // The short equation was fitted to the full formulation and stays within 0.0031 % of it over 0–30 °C; viscosity itself
-    // is known to 1 %.
+    // The short equation was fitted to the full formulation and stays within 0.0031 % of it over 0–30 °C; viscosity
+    // itself is known to 1 %.
     [Fact]
     public void ViscosityAt_WholeRange_AgreesWithTheFullFormulation() =>
         Assert.All(Enumerable.Range(0, 31), celsius =>
@@ -87,7 +91,8 @@ public sealed class FreshWaterTests
     [InlineData(32)]
     [InlineData(86)]
     public void Properties_FahrenheitAtTheRangesEnds_AreComputed(double fahrenheit) =>
-        Assert.InRange(FreshWater.DensityAt(Temperature.FromDegreesFahrenheit(fahrenheit)).KilogramsPerCubicMeter, 995, 1000);
+        Assert.InRange(
+            FreshWater.DensityAt(Temperature.FromDegreesFahrenheit(fahrenheit)).KilogramsPerCubicMeter, 995, 1000);
 
     private static double DensityAt(double celsius) =>
         FreshWater.DensityAt(Temperature.FromDegreesCelsius(celsius)).KilogramsPerCubicMeter;

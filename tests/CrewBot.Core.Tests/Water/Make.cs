@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace CrewBot.Core.Tests.Water;
 
-/// <summary>Bodies, lines and water for the tests of this folder, made by hand, from a published row, or at random.</summary>
+/// <summary>
+/// Bodies, lines and water for the tests of this folder, made by hand, from a published row, or at random.
+/// </summary>
 internal static class Make
 {
     /// <summary>Bodies of any weight and material from soft plastic to tungsten, bare or dressed.</summary>
@@ -16,7 +18,7 @@ internal static class Make
     public static Gen<LineInWater> AnyLine { get; } =
         Gen.Select(Gen.Double[0.06, 0.4], Gen.Double[970, 1780], (millimetres, density) => Line(millimetres, density));
 
-    public static Gen<Temperature> AnyWater { get; } = Gen.Double[0, 30].Select(celsius => Temperature.FromDegreesCelsius(celsius));
+    public static Gen<Temperature> AnyWater { get; } = Gen.Double[0, 30].Select(Water);
 
     public static SinkingBody Body(double grams, double density, double share = 1) =>
         new(Mass.FromGrams(grams), Density.FromKilogramsPerCubicMeter(density), share);
@@ -33,7 +35,8 @@ internal static class Make
     public static Temperature Water(PublishedRow row) => Water(row["T_C"]);
 
     /// <summary>Numbers spread evenly over their orders of magnitude.</summary>
-    public static Gen<double> Log(double least, double most) => Gen.Double[Math.Log(least), Math.Log(most)].Select(Math.Exp);
+    public static Gen<double> Log(double least, double most) =>
+        Gen.Double[Math.Log(least), Math.Log(most)].Select(Math.Exp);
 
     private static SinkingBody Sphere(double metres, double density) =>
         Body(Math.PI / 6 * metres * metres * metres * density * 1e3, density);

@@ -9,7 +9,8 @@ public sealed class SettlingTests
 {
     [Theory]
     [PublishedRows("sphere_diameter")]
-    public void Diameter_WeightInTable_AgreesWithTable(PublishedRow row) => row.Check(Make.Body(row).Diameter.Millimeters);
+    public void Diameter_WeightInTable_AgreesWithTable(PublishedRow row) =>
+        row.Check(Make.Body(row).Diameter.Millimeters);
 
     [Theory]
     [PublishedRows("submerged_weight")]
@@ -35,19 +36,19 @@ public sealed class SettlingTests
     public void TerminalSpeed_AsReynoldsNumber_AgreesWithTable(PublishedRow row)
     {
         var water = Make.Water(row);
-        var viscosity = FreshWater.ViscosityAt(water).PascalSeconds / FreshWater.DensityAt(water).KilogramsPerCubicMeter;
 
-        row.Check(SpeedOf(row) * Make.Body(row).Diameter.Meters / viscosity);
+        row.Check(Reynolds(SpeedOf(row), Make.Body(row), water));
     }
 
-    // A textbook's example in water of 1000 kg/m³ and 1 mPa·s, which is water at 20 °C within 0.2 %; the row allows 3 %.
+    // A textbook's example in water of 1000 kg/m³ and 1 mPa·s, which is water at 20 °C within 0.2 %; the row allows 3
+    // %.
     [Theory]
     [PublishedRows("terminal_velocity_published_example")]
     public void TerminalSpeed_TextbookGrain_AgreesWithTextbook(PublishedRow row) =>
         row.Check(Settling.TerminalSpeed(Make.Body(row), Make.Water(20)).MetersPerSecond);
 
-    // At the limits the two classical laws are simpler than the fit: Stokes' leaves out the inertia that already takes 3 %
-    // at this grain's Re of 0.1, and Newton's constant 0.44 is good to 5 % in speed.
+    // At the limits the two classical laws are simpler than the fit: Stokes' leaves out the inertia that already
+    // takes 3 % at this grain's Re of 0.1, and Newton's constant 0.44 is good to 5 % in speed.
     [Theory]
     [PublishedRows("terminal_velocity_stokes", "terminal_velocity_newton_cd044")]
     public void TerminalSpeed_AtTheClassicalLimits_ApproachesThem(PublishedRow row) =>
@@ -61,10 +62,10 @@ public sealed class SettlingTests
             var speed = Settling.TerminalSpeed(bare, water).MetersPerSecond;
             var density = FreshWater.DensityAt(water);
             var diameter = body.Diameter.Meters;
-            var reynolds = speed * diameter * density.KilogramsPerCubicMeter / FreshWater.ViscosityAt(water).PascalSeconds;
 
-            var drag = SphereDrag.CoefficientAt(reynolds) * density.KilogramsPerCubicMeter / 2 * speed * speed
-                * Math.PI * diameter * diameter / 4;
+            var pressure = density.KilogramsPerCubicMeter / 2 * speed * speed;
+            var drag = SphereDrag.CoefficientAt(Reynolds(speed, body, water))
+                * pressure * Math.PI * diameter * diameter / 4;
 
             Assert.Equal(1, drag / body.SubmergedWeightIn(density).Newtons, 1e-8); // rounding only
         });
@@ -117,10 +118,11 @@ public sealed class SettlingTests
     {
         var heaviest = Make.Body(400, density);
         var water = Make.Water(30); // thinnest water, highest Reynolds number
-        var reynolds = Settling.TerminalSpeed(heaviest, water).MetersPerSecond * heaviest.Diameter.Meters
-            * FreshWater.DensityAt(water).KilogramsPerCubicMeter / FreshWater.ViscosityAt(water).PascalSeconds;
 
-        Assert.InRange(reynolds, 1e4, SphereDrag.MaxReynolds);
+        Assert.InRange(
+            Reynolds(Settling.TerminalSpeed(heaviest, water).MetersPerSecond, heaviest, water),
+            1e4,
+            SphereDrag.MaxReynolds);
     }
 
     [Theory]
@@ -136,7 +138,12 @@ public sealed class SettlingTests
 
     [Fact]
     public void SinkingBody_ChangedOutsideItsRange_Throws() =>
-        Assert.Throws<ArgumentOutOfRangeException>("Mass", () => Make.Body(3, 11340) with { Mass = Mass.FromGrams(-1) });
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "Mass", () => Make.Body(3, 11340) with { Mass = Mass.FromGrams(-1) });
+
+    private static double Reynolds(double speed, SinkingBody body, Temperature water) =>
+        speed * body.Diameter.Meters
+            * FreshWater.DensityAt(water).KilogramsPerCubicMeter / FreshWater.ViscosityAt(water).PascalSeconds;
 
     private static double SpeedOf(PublishedRow row) =>
         Settling.TerminalSpeed(Make.Body(row), Make.Water(row)).MetersPerSecond;
