@@ -16,9 +16,7 @@ public static class LureWeight
     /// <param name="within">The longest acceptable drop.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>The weight; null when none on the ladder does it.</returns>
-    /// <remarks>
-    /// Drop time by <see cref="Drop.To"/>; of one material and shape, the heavier never falls slower.
-    /// </remarks>
+    /// <remarks>Drop time by <see cref="Drop.To"/>.</remarks>
     /// <exception cref="ArgumentException"><paramref name="ladder"/> does not rise.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Another argument lies outside its range.</exception>
     public static Mass? LightestToReach(
@@ -45,12 +43,10 @@ public static class LureWeight
     /// <param name="line">The line.</param>
     /// <param name="depth">Depth, above 0 and at most 200 m.</param>
     /// <param name="current">Current, from 0 to 1 m/s.</param>
-    /// <param name="greatestLean">The greatest acceptable angle from the vertical at the hole.</param>
+    /// <param name="greatestLean">The greatest acceptable angle from the vertical at the hole, up to 80°.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>The weight; null when none on the ladder does it.</returns>
-    /// <remarks>
-    /// Lean by <see cref="Blowback.AtDepth"/>; of one material and shape, the heavier never leans more.
-    /// </remarks>
+    /// <remarks>Lean by <see cref="Blowback.AtDepth"/>.</remarks>
     /// <exception cref="ArgumentException"><paramref name="ladder"/> does not rise.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Another argument lies outside its range.</exception>
     public static Mass? LightestToHold(
@@ -81,21 +77,14 @@ public static class LureWeight
             }
         }
 
-        // What one weight can do every heavier one can, so the answer is found by halving.
-        var (tooLight, enough) = (-1, ladder.Count);
-        while (enough - tooLight > 1)
+        foreach (var weight in ladder)
         {
-            var middle = (tooLight + enough) / 2;
-            if (suffices(ladder[middle]))
+            if (suffices(weight))
             {
-                enough = middle;
-            }
-            else
-            {
-                tooLight = middle;
+                return weight;
             }
         }
 
-        return enough < ladder.Count ? ladder[enough] : null;
+        return null;
     }
 }

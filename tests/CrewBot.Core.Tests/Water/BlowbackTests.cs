@@ -45,7 +45,6 @@ public sealed class BlowbackTests
             {
                 var density = FreshWater.DensityAt(water);
                 var line = new LineInWater(Length.FromMillimeters(millimetres), density);
-                var hang = Hang(length, body, line, current, water)!;
 
                 var pressure = density.KilogramsPerCubicMeter / 2 * current * current;
                 double Reynolds(double d) =>
@@ -56,6 +55,12 @@ public sealed class BlowbackTests
                 var lineDrag = CylinderDrag.CoefficientAt(Reynolds(millimetres / 1e3)) * pressure * millimetres / 1e3;
                 var (angle, offset, depth) =
                     WeightlessLine(body.SubmergedWeightIn(density).Newtons, lureDrag, lineDrag, length);
+
+                if (Hang(length, body, line, current, water) is not { } hang)
+                {
+                    Assert.InRange(angle, 78, 90);
+                    return;
+                }
 
                 Assert.Equal(angle, hang.AtHole.Degrees, angle < 60 ? 0.02 * angle : 2);
                 Assert.Equal(offset, hang.Offset.Meters, 0.02 * length);
@@ -68,7 +73,7 @@ public sealed class BlowbackTests
             .Sample((body, line, length, current, water) =>
             {
                 var hang = Hang(length, body, line, current, water);
-                if (hang is null || hang.AtHole.Degrees > 75)
+                if (hang is null || hang.AtHole.Degrees > 79.9) // at the very limit one form may answer and the other not
                 {
                     return;
                 }
@@ -125,6 +130,13 @@ public sealed class BlowbackTests
             Make.Line(0.25, 1140),
             Speed.FromMetersPerSecond(0.5),
             Make.Water(1)));
+
+    [Fact]
+    public void WithLineOut_AnswersOnlyUpToTheGreatestLean() =>
+        Gen.Select(Make.AnyBody, Make.AnyLine, Make.Log(0.3, 150), Make.Log(0.1, 1), Make.AnyWater)
+            .Sample((body, line, length, current, water) =>
+                Hang(length, body, line, current, water) is not { } hang
+                    || hang.AtHole.Degrees <= Blowback.GreatestLean.Degrees);
 
     // The soft bait and floating braid that stop at 11.2 m in still water: 20 m of it come up, current or not.
     [Theory]
