@@ -73,7 +73,7 @@ public sealed class BlowbackTests
             .Sample((body, line, length, current, water) =>
             {
                 var hang = Hang(length, body, line, current, water);
-                if (hang is null || hang.AtHole.Degrees > 79.9) // at the very limit one form may answer and the other not
+                if (hang is null || hang.AtHole.Degrees > 79.9) // nearer the limit only one may answer
                 {
                     return;
                 }
