@@ -2,8 +2,9 @@ namespace CrewBot.Core.Knowledge;
 
 /// <summary>Reads the built-in knowledge and whatever a crew lays over it, and checks the whole.</summary>
 /// <remarks>
-/// Every file is one object of sections, each a list of records. A record whose key is known already replaces just the
-/// fields it states; a new key must be a whole record.
+/// Every file is one object of sections, each a list of records. A record whose key is known already changes just the
+/// fields it states, down into objects (RFC 7396, JSON Merge Patch: null takes a field away, a list replaces the list);
+/// a new key must be a whole record.
 /// </remarks>
 public static class KnowledgeReader
 {

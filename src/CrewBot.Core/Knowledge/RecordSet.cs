@@ -11,16 +11,17 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
 {
     private readonly T[] records;
     private readonly FrozenDictionary<string, T> byKey;
+    private readonly ILookup<string, T> byClaimedWord;
     private readonly FrozenDictionary<string, T> byWord;
 
     internal RecordSet(IEnumerable<T> records)
     {
         this.records = [.. records];
         byKey = this.records.ToFrozenDictionary(record => record.Key);
-        byWord = this.records
+        byClaimedWord = this.records
             .SelectMany(record => WordsOf(record).Select(word => (word, record)))
-            .DistinctBy(pair => pair.word)
-            .ToFrozenDictionary(pair => pair.word, pair => pair.record);
+            .ToLookup(pair => pair.word, pair => pair.record);
+        byWord = byClaimedWord.ToFrozenDictionary(claim => claim.Key, claim => claim.First());
     }
 
     public int Count => records.Length;
@@ -30,6 +31,9 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
     /// <summary>The record with this key.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>
     public T this[string key] => byKey[key];
+
+    /// <summary>Is there a record with this key?</summary>
+    public bool Has(string key) => byKey.ContainsKey(key);
 
     /// <summary>Finds a record by what a person might call it: case, hyphens and a plural s do not matter.</summary>
     public bool TryFind(string word, [MaybeNullWhen(false)] out T record)
@@ -51,6 +55,9 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
     internal static string Plain(string word) =>
         string.Join(' ', word.ToLowerInvariant().Replace("'", "", StringComparison.Ordinal)
             .Split([' ', '-', '_', '\t'], StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>Every record that answers to a plain word: more than one is a fault.</summary>
+    internal IEnumerable<T> Claiming(string word) => byClaimedWord[word];
 
     internal static IEnumerable<string> WordsOf(T record) =>
         record.Aliases.Append(record.Name).Append(record.Key).Select(Plain).Distinct();
