@@ -17,21 +17,23 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     private readonly Dictionary<string, Dictionary<string, Draft>> sections = [];
     private readonly List<(string File, string Section)> stated = [];
     private readonly HashSet<string> taken = [];
-    private int layer;
 
     /// <summary>Takes in one file.</summary>
-    public void Add(string file, Stream content)
+    public void Add(LaidFile file, Stream content)
     {
-        layer++;
         try
         {
             if (JsonNode.Parse(content, documentOptions: Lenient) is not JsonObject root)
             {
-                faults.Add(new(file, "", "", "The file must be one object of sections, such as { \"species\": [ … ] }."));
+                faults.Add(new(file.Name, "", "", "The file must be one object of sections, such as { \"species\": [ … ] }."));
                 return;
             }
 
-            RefuseBrokenText(root);
+            if (file.ByCrew)
+            {
+                RefuseBrokenText(root);
+            }
+
             foreach (var (section, records) in root)
             {
                 AddSection(file, section, records);
@@ -39,11 +41,11 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         }
         catch (JsonException unreadable)
         {
-            faults.Add(new(file, "", "", RemedyFor(unreadable)));
+            faults.Add(new(file.Name, "", "", RemedyFor(unreadable)));
         }
         catch (InvalidOperationException)
         {
-            faults.Add(new(file, "", "", "Some text in it is not whole UTF-8: save the file again as UTF-8."));
+            faults.Add(new(file.Name, "", "", "Some text in it is not whole UTF-8: save the file again as UTF-8."));
         }
     }
 
@@ -55,7 +57,8 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         var records = new List<T>();
         foreach (var (key, draft) in DraftsOf(section))
         {
-            var misfits = RecordShape.Misfits(draft.Content, type).ToList();
+            // Naming every misfit costs more than reading the record, and a built-in one has been tested.
+            var misfits = draft.File.ByCrew ? RecordShape.Misfits(draft.Content, type).ToList() : [];
             if (misfits.Count == 0)
             {
                 records.Add(draft.Content.Deserialize(type)!);
@@ -79,12 +82,12 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     private Dictionary<string, Draft> DraftsOf(string section) =>
         sections.TryGetValue(section, out var drafts) ? drafts : sections[section] = [];
 
-    private void AddSection(string file, string section, JsonNode? records)
+    private void AddSection(LaidFile file, string section, JsonNode? records)
     {
-        stated.Add((file, section));
+        stated.Add((file.Name, section));
         if (records is not JsonArray list)
         {
-            faults.Add(new(file, section, "", "A section must be a list of records: [ … ]."));
+            faults.Add(new(file.Name, section, "", "A section must be a list of records: [ … ]."));
             return;
         }
 
@@ -94,19 +97,29 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         {
             if (record is not JsonObject content || content["key"] is not JsonValue value || !value.TryGetValue<string>(out var key))
             {
-                faults.Add(new(file, section, "key", "Every record needs a key, such as \"walleye\"."));
+                faults.Add(new(file.Name, section, "key", "Every record needs a key, such as \"walleye\"."));
             }
             else if (!seen.Add(key))
             {
-                faults.Add(new(file, $"{section}/{key}", "key", "This key stands twice in the file: keep one."));
+                faults.Add(new(file.Name, $"{section}/{key}", "key", "This key stands twice in the file: keep one."));
             }
             else
             {
-                var draft = drafts.TryGetValue(key, out var below) ? below : drafts[key] = new Draft();
-                draft.File = new LaidFile(file, layer);
-                MergePatch.Apply(draft.Content, content);
+                drafts[key] = new Draft(file, Laid(drafts.GetValueOrDefault(key), file, content));
             }
         }
+    }
+
+    private static JsonObject Laid(Draft? below, LaidFile file, JsonObject content)
+    {
+        if (!file.ByCrew)
+        {
+            return content;
+        }
+
+        var laid = below?.Content ?? [];
+        MergePatch.Apply(laid, content);
+        return laid;
     }
 
     // Text is decoded only when it is read, and half a character then throws: read all of it here, once.
@@ -130,10 +143,5 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         ? $"Not valid JSON at line {line + 1}: mend it there."
         : $"Not valid JSON: {unreadable.Message}";
 
-    private sealed class Draft
-    {
-        public JsonObject Content { get; } = [];
-
-        public LaidFile File { get; set; }
-    }
+    private sealed record Draft(LaidFile File, JsonObject Content);
 }

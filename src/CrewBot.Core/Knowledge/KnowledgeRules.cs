@@ -30,7 +30,7 @@ internal static class KnowledgeRules
             from record in records
             from misfit in RecordCheck.Misfits(record, records).Concat(check(record))
             let file = fileOf(name, record.Key)
-            where misfit.Against is null || fileOf(name, misfit.Against).Layer <= file.Layer
+            where misfit.Against is null || file.ByCrew || !fileOf(name, misfit.Against).ByCrew
             select new KnowledgeFault(file.Name, $"{name}/{record.Key}", misfit.Field, misfit.Remedy);
     }
 }
