@@ -13,6 +13,10 @@ public readonly record struct HookSize : IComparable<HookSize>
     private const int SmallestPlain = 32;
     private const int LargestAught = 20;
 
+    /// <summary>The sizes that shops carry, smallest first: even numbers up to 2, then 1, then the aughts.</summary>
+    public static IReadOnlyList<HookSize> TradeSizes { get; } =
+        [.. new[] { "16", "14", "12", "10", "8", "6", "4", "2", "1", "1/0", "2/0", "3/0", "4/0", "5/0", "6/0" }.Select(Parse)];
+
     private HookSize(int rank) => Rank = rank;
 
     /// <summary>Place in the order: n for n/0, 1 − n for a plain n. A larger hook has a higher rank.</summary>

@@ -19,6 +19,12 @@ public sealed record Rig
 
     public required HookSize Hook { get; init; }
 
+    /// <summary>Nothing lighter gets down here, or is made.</summary>
+    public required bool IsLightest { get; init; }
+
+    /// <summary>Nothing heavier is made.</summary>
+    public required bool IsHeaviest { get; init; }
+
     /// <summary>Null when the presentation takes none.</summary>
     public Bait? Bait { get; init; }
 
