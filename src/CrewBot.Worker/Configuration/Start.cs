@@ -33,8 +33,9 @@ internal static class Start
             return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);
         }
 
+        var room = host.Services.GetRequiredService<TerminalRoom>();
         await host.RunAsync();
-        return host.Services.GetRequiredService<TerminalRoom>().ExitCode;
+        return room.ExitCode;
     }
 
     private static int Refuse(IEnumerable<string> faults, Surroundings surroundings)

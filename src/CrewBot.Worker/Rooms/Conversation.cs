@@ -6,7 +6,7 @@ namespace CrewBot.Worker.Rooms;
 /// <summary>Answers what is typed in a room: commands, the room's own words, and the buttons of the last answer.</summary>
 internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher, Caller caller, TimeProvider clock)
 {
-    private Reply last = new();
+    private Reply _last = new();
 
     /// <summary>Answers one line.</summary>
     /// <param name="line">As typed; not blank.</param>
@@ -19,7 +19,7 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         {
             RoomWord.Leave => null,
             RoomWord.Help => HelpReply.For(said, catalog),
-            RoomWord.Why => Explanation.Of(last),
+            RoomWord.Why => Explanation.Of(_last),
             RoomWord.Share => Shared(),
             _ => await AskAsync(said, id: null, at: null, cancellationToken),
         };
@@ -43,7 +43,7 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)
         {
-            last = reply;
+            _last = reply;
         }
 
         return reply;
@@ -51,18 +51,18 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
 
     private ReplyAction? PressedBy(string said) =>
         int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? last.Actions.ElementAtOrDefault(number - 1)
-            : last.Actions.FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
+            ? _last.Actions.ElementAtOrDefault(number - 1)
+            : _last.Actions.FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
 
     private async Task<Reply> PressAsync(ReplyAction action, CancellationToken cancellationToken) => action.Kind switch
     {
         ActionKind.Run => await AskAsync(action.Command, id: null, at: null, cancellationToken),
-        ActionKind.Why => Explanation.Of(last),
+        ActionKind.Why => Explanation.Of(_last),
         ActionKind.Share => Shared(),
         _ => throw new InvalidOperationException($"No button does {action.Kind}."),
     };
 
-    private Reply Shared() => last.Headline.Length == 0
+    private Reply Shared() => _last.Headline.Length == 0
         ? Reply.Refuse("There is nothing to share yet: ask first.")
-        : last with { Headline = $"To {caller.Crew}, from {caller.Member}: {last.Headline}", Actions = [], Audience = Audience.Crew };
+        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Audience = Audience.Crew };
 }

@@ -12,7 +12,7 @@ internal sealed class TerminalRoom(
 {
     private const string Comment = "#";
 
-    private bool anyRefused;
+    private bool _anyRefused;
 
     /// <summary>What the process shall tell: a script must learn that a line of it was refused.</summary>
     public int ExitCode { get; private set; } = Configuration.ExitCode.Failed;
@@ -23,7 +23,7 @@ internal sealed class TerminalRoom(
         {
             // Waiting for a key can't be interrupted; leaving the room does not wait for it.
             await Task.Run(() => AnswerAllAsync(stoppingToken), stoppingToken).WaitAsync(stoppingToken);
-            ExitCode = anyRefused ? Configuration.ExitCode.Refused : Configuration.ExitCode.Answered;
+            ExitCode = _anyRefused ? Configuration.ExitCode.Refused : Configuration.ExitCode.Answered;
         }
         catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
         {
@@ -78,7 +78,7 @@ internal sealed class TerminalRoom(
         }
         else
         {
-            anyRefused = true;
+            _anyRefused = true;
             surroundings.Error.WriteLine(SafeText.Of($"line {lineNumber}: {problem}"));
         }
 
