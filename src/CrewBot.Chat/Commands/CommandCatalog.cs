@@ -6,16 +6,16 @@ namespace CrewBot.Chat.Commands;
 /// <summary>All commands, found by family and verb.</summary>
 public sealed class CommandCatalog
 {
-    private readonly FrozenDictionary<string, ICommandHandler> handlers;
+    private readonly FrozenDictionary<string, ICommandHandler> _handlers;
 
     /// <param name="handlers">One for each command.</param>
     /// <param name="bare">The path of the command that words without a command are read as.</param>
     public CommandCatalog(IEnumerable<ICommandHandler> handlers, string bare)
     {
-        this.handlers = handlers.ToFrozenDictionary(handler => handler.Info.Path);
-        Commands = [.. this.handlers.Values.Select(handler => handler.Info).OrderBy(info => info.Path, StringComparer.Ordinal)];
+        _handlers = handlers.ToFrozenDictionary(handler => handler.Info.Path);
+        Commands = [.. _handlers.Values.Select(handler => handler.Info).OrderBy(info => info.Path, StringComparer.Ordinal)];
         Families = [.. Commands.Select(info => info.Family).Distinct()];
-        Bare = this.handlers[bare].Info;
+        Bare = _handlers[bare].Info;
     }
 
     /// <summary>Every command, by path.</summary>
@@ -27,5 +27,5 @@ public sealed class CommandCatalog
     public CommandInfo Bare { get; }
 
     public bool TryFind(string path, [MaybeNullWhen(false)] out ICommandHandler handler) =>
-        handlers.TryGetValue(path, out handler);
+        _handlers.TryGetValue(path, out handler);
 }

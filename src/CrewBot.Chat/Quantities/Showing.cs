@@ -15,9 +15,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     private static readonly Showing Customary = new(customaryFirst: true);
     private static readonly Showing Metric = new(customaryFirst: false);
 
-    private readonly bool customaryFirst;
+    private readonly bool _customaryFirst;
 
-    private Showing(bool customaryFirst) => this.customaryFirst = customaryFirst;
+    private Showing(bool customaryFirst) => _customaryFirst = customaryFirst;
 
     public static Showing In(CrewUnits units) => units == CrewUnits.Customary ? Customary : Metric;
 
@@ -31,7 +31,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     public static string Fine(Length diameter) => $"{diameter.Millimeters.ToString(diameter.Millimeters < 1 ? "0.00" : "0.0", CultureInfo.InvariantCulture)} mm";
 
     /// <summary>The mass of a lure: "1/8 oz (3.5 g)".</summary>
-    public string Lure(Mass mass) => Pair($"{Ounces(mass.Ounces)} oz", $"{Significant(mass.Grams)} g");
+    public string Lure(Mass mass) => Pair($"{Fraction(mass.Ounces)} oz", $"{Significant(mass.Grams)} g");
 
     /// <summary>The mass of a fish: "4.4 lb (2 kg)".</summary>
     public string Fish(Mass mass) => Pair($"{Significant(mass.Pounds)} lb", $"{Significant(mass.Kilograms)} kg");
@@ -79,15 +79,31 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     };
 
     private string Pair(string customary, string metric) =>
-        customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
+        _customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
 
-    private static string GapInInches(Length gap) => gap.Inches < 0.995 ? $"{Ounces(gap.Inches)} in" : $"{Round(gap.Inches, gap.Inches < 10 ? 1 : 0)} in";
-
-    private static string GapInCentimetres(Length gap) => gap.Centimeters < 1 ? $"{Round(gap.Millimeters, 0)} mm" : $"{Round(gap.Centimeters, 0)} cm";
-
-    // Labels give jig weights in binary fractions of an ounce; anything else is shown as a decimal.
-    private static string Ounces(double ounces)
+    private static string GapInInches(Length gap) => gap.Inches switch
     {
+        < 0.995 => $"{Fraction(gap.Inches)} in",
+        < 36 => $"{Round(gap.Inches, gap.Inches < 10 ? 1 : 0)} in",
+        _ => $"{Round(gap.Feet, 1)} ft",
+    };
+
+    private static string GapInCentimetres(Length gap) => gap.Centimeters switch
+    {
+        < 1 => $"{Round(gap.Millimeters, 0)} mm",
+        < 91 => $"{Round(gap.Centimeters, 0)} cm",
+        _ => $"{Round(gap.Meters, 1)} m",
+    };
+
+    // Labels give small weights as fractions of an ounce: binary ones, or one over a whole number.
+    private static string Fraction(double ounces)
+    {
+        var parts = Math.Round(1 / ounces);
+        if (ounces < 0.3 && parts <= 128 && Math.Abs((1 / ounces) - parts) < 0.01 * parts)
+        {
+            return $"1/{parts:0}";
+        }
+
         var sixtyFourths = (int)Math.Round(ounces * 64);
         if (Math.Abs((ounces * 64) - sixtyFourths) > 0.02 || sixtyFourths == 0)
         {

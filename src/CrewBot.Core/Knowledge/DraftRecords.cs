@@ -10,8 +10,8 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     private static readonly JsonDocumentOptions Lenient =
         new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
 
-    private readonly Dictionary<string, Dictionary<string, Draft>> sections = [];
-    private readonly Dictionary<string, string> files = [];
+    private readonly Dictionary<string, Dictionary<string, Draft>> _sections = [];
+    private readonly Dictionary<string, string> _files = [];
 
     /// <summary>Takes in one file.</summary>
     public void Add(string file, Stream content)
@@ -40,7 +40,7 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         where T : TradeRecord
     {
         var records = new List<T>();
-        if (sections.Remove(section, out var drafts))
+        if (_sections.Remove(section, out var drafts))
         {
             foreach (var (key, draft) in drafts)
             {
@@ -61,14 +61,14 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     /// <summary>Reports every section that nobody took.</summary>
     public void RefuseLeftOver()
     {
-        foreach (var (section, drafts) in sections)
+        foreach (var (section, drafts) in _sections)
         {
             faults.Add(new(drafts.Values.First().File, section, "", "There is no such section: check its spelling."));
         }
     }
 
     /// <summary>The file that had the last word on a record.</summary>
-    public string FileOf(string section, string key) => files.GetValueOrDefault($"{section}/{key}", "");
+    public string FileOf(string section, string key) => _files.GetValueOrDefault($"{section}/{key}", "");
 
     private void AddSection(string file, string section, JsonNode? records)
     {
@@ -78,7 +78,7 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
             return;
         }
 
-        var drafts = sections.TryGetValue(section, out var known) ? known : sections[section] = [];
+        var drafts = _sections.TryGetValue(section, out var known) ? known : _sections[section] = [];
         foreach (var record in list)
         {
             if (record is JsonObject content && content["key"] is JsonValue value && value.TryGetValue<string>(out var key))
@@ -94,7 +94,7 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
 
     private void Lay(string file, string section, Dictionary<string, Draft> drafts, string key, JsonObject content)
     {
-        files[$"{section}/{key}"] = file;
+        _files[$"{section}/{key}"] = file;
         if (!drafts.TryGetValue(key, out var below))
         {
             drafts[key] = new Draft(file, content);

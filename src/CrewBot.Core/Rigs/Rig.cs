@@ -17,6 +17,12 @@ public sealed record Rig
     /// <summary>Length of the whole lure, or of a dead bait.</summary>
     public required Length LureLength { get; init; }
 
+    /// <summary>What the lure's height is measured from.</summary>
+    public required StationNear Near { get; init; }
+
+    /// <summary>How far from there it hangs; zero lies on the bottom.</summary>
+    public required Length Height { get; init; }
+
     public required HookSize Hook { get; init; }
 
     /// <summary>Nothing lighter gets down here, or is made.</summary>

@@ -29,14 +29,14 @@ internal static class RigCautions
         {
             cautions.Add(new(
                 $"Free trebles and cold hands: hold the fish's head in the hole and use long pliers.",
-                $"{presentation.Trebles} treble on the {presentation.Name}"));
+                $"a {presentation.Name} carries {presentation.Trebles}"));
         }
 
         if (Unknown(ask, presentation, lure.Lure.Material, bait) is { Count: > 0 } unknown)
         {
             cautions.Add(new(
                 $"Check your regulations on {string.Join(", ", unknown)}: I don't know this water's rules.",
-                $"no rules filled in"));
+                $"no water named, or its rules not filled in"));
         }
 
         return cautions;

@@ -103,6 +103,8 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             Tied = tied,
             Lure = chosen.Lure,
             LureLength = chosen.Size.Length,
+            Near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom,
+            Height = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood],
             Hook = hook,
             IsLightest = chosen.IsLightest,
             IsHeaviest = chosen.IsHeaviest,

@@ -5,10 +5,8 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Takes a tied rig apart into the links that carry the whole pull.</summary>
 public static class RigStrength
 {
-    public const string JoinOnMainline = "the join, on the mainline's side";
-    public const string JoinOnLeader = "the join, on the leader's side";
     public const string LureKnot = "the knot at the lure";
-    public const string HookBending = "the hook, bending open";
+    public const string HookBending = "the hook, which bends open";
 
     /// <summary>Every link, from the reel down.</summary>
     /// <param name="rig">The rig.</param>
@@ -22,8 +20,8 @@ public static class RigStrength
         var links = new List<Link>(8);
         if (rig.Leader is { } leader)
         {
-            links.Add(Knotted(JoinOnMainline, rig.Mainline, rig.Join!));
-            links.Add(Knotted(JoinOnLeader, leader.Line, rig.Join!));
+            links.Add(Knotted(JoinSide(rig.Mainline), rig.Mainline, rig.Join!));
+            links.Add(Knotted(JoinSide(leader.Line), leader.Line, rig.Join!));
             links.Add(Knotted(LureKnot, leader.Line, rig.LureKnot));
         }
         else
@@ -39,6 +37,9 @@ public static class RigStrength
 
         return links;
     }
+
+    /// <summary>Where a join gives way when it is this line that parts.</summary>
+    public static string JoinSide(LineChoice line) => $"the join, on the {line.Material.Name} side";
 
     /// <summary>What a knot leaves of a line: wire is crimped whatever ties the other lines.</summary>
     internal static Spread<double> EfficiencyOf(Knot knot, LineMaterial line) =>
