@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge.Checks;
+using CrewBot.Core.Knowledge.Reading;
 
 namespace CrewBot.Core.Knowledge;
 
