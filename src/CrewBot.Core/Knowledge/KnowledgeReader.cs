@@ -12,7 +12,7 @@ public static class KnowledgeReader
 {
     private static readonly string[] BuiltInFiles =
     [
-        "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json",
+        "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json", "hooks.json",
         "break-signs.json",
     ];
 
@@ -54,6 +54,7 @@ public static class KnowledgeReader
             LureMaterials = drafts.Take("lureMaterials", PresentationReader.Material),
             Knots = drafts.Take("knots", LineReader.Knot),
             Hardware = drafts.Take("hardware", HardwareReader.Piece),
+            Hooks = drafts.Take("hooks", HardwareReader.Hook),
             SplitShot = drafts.Take("splitShot", HardwareReader.Shot),
             BreakSigns = drafts.Take("breakSigns", HardwareReader.Sign),
             Waters = drafts.Take("waters", FishReader.Water),

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using CrewBot.Core.Lines;
 using UnitsNet;
 
@@ -18,6 +19,10 @@ public sealed record LineMaterial : TradeRecord
 
     /// <summary>Test against diameter, thinnest first.</summary>
     public required IReadOnlyList<LineSize> Sizes { get; init; }
+
+    /// <summary>The same as a table that reads between its rows.</summary>
+    [JsonIgnore]
+    public LineSizes Table => field ??= new LineSizes(Sizes);
 
     /// <summary>What it really holds dry and straight, as a share of its label.</summary>
     public required Spread<double> OverLabel { get; init; }

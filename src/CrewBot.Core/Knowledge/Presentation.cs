@@ -17,6 +17,9 @@ public sealed record Presentation : TradeRecord
     /// <summary>How a bite shows.</summary>
     public required string Bite { get; init; }
 
+    /// <summary>How far off the bottom it is fished, where that does not depend on the species.</summary>
+    public ByMood<Length>? OffBottom { get; init; }
+
     /// <summary>Spins on the drop or the retrieve and twists line.</summary>
     public bool TwistsLine { get; init; }
 

@@ -25,6 +25,9 @@ public sealed class TradeKnowledge
 
     public required RecordSet<Hardware> Hardware { get; init; }
 
+    /// <summary>Hooks, smallest first.</summary>
+    public required RecordSet<HookRating> Hooks { get; init; }
+
     public required RecordSet<SplitShot> SplitShot { get; init; }
 
     public required RecordSet<BreakSign> BreakSigns { get; init; }

@@ -118,6 +118,7 @@ public sealed class KnowledgeFaultTests
 
     [Theory]
     [InlineData("small-jig", """ "work": { "neutral": "" } """, "work", "It is blank: write it out.")]
+    [InlineData("dead-bait", """ "offBottom": { "negative": "-1 in" } """, "offBottom", "Heights off the bottom lie from 0 to 10 m.")]
     [InlineData("small-jig", """ "step": 7 """, "step", "Steps run from 1 (passive) to 6; leave it out for one beside the scale.")]
     [InlineData("large-soft-body", """ "loudness": 5 """, "loudness", "Loudness runs from 0 (silent) to 4 (heard across the flat).")]
     [InlineData("rattle-bait", """ "loudness": 2 """, "loudness", "bladed-spoon, lower on the scale, is louder: it may not be.")]
@@ -163,6 +164,8 @@ public sealed class KnowledgeFaultTests
     [InlineData("knots", "uni", """ "coldHands": 6 """, "coldHands", "Ease runs from 1 (at home only) to 5 (in mittens).")]
     [InlineData("hardware", "snap-0", """ "rated": "0 lb" """, "rated", "A rated strength lies above 0 and up to 1000 lb.")]
     [InlineData("hardware", "snap-0", """ "size": "00" """, "size", "snap-00 is that kind and size already: change that record instead.")]
+    [InlineData("hooks", "hook-6", """ "opens": { "low": "0 lb" } """, "opens", "Low lies above 0, and high is at least low.")]
+    [InlineData("hooks", "hook-6", """ "size": "4" """, "size", "hook-4 is that size already: change that record instead.")]
     [InlineData("splitShot", "british-bb", """ "mass": "0 g" """, "mass", "A shot's mass lies above 0 and up to 100 g.")]
     [InlineData("splitShot", "british-bb", """ "size": "AAA" """, "size", "british-aaa is that size on that scale already: change that record instead.")]
     [InlineData("breakSigns", "in-leader-frayed", """ "look": "clean" """, "look", "in-leader-clean is that place and look already: change that record instead.")]

@@ -4,6 +4,7 @@ namespace CrewBot.Core.Knowledge.Checks;
 internal static class PresentationCheck
 {
     private const int BiteLength = 90;
+    private const double HighestMetres = 10;
     private const int CallsLength = 70;
     private const int BodyLength = 40;
     private const int LastStep = 6;
@@ -14,6 +15,7 @@ internal static class PresentationCheck
     public static IEnumerable<Misfit> Misfits(Presentation presentation, TradeKnowledge all) =>
     [
         .. Texts(presentation),
+        .. Height(presentation),
         .. Scale(presentation, all),
         .. Hooks(presentation),
         .. LureStepsCheck.Misfits(presentation),
@@ -38,6 +40,14 @@ internal static class PresentationCheck
         foreach (var misfit in texts)
         {
             yield return misfit;
+        }
+    }
+
+    private static IEnumerable<Misfit> Height(Presentation presentation)
+    {
+        if (presentation.OffBottom is { } off && Enum.GetValues<Mood>().Any(mood => off[mood].Meters is not (>= 0 and <= HighestMetres)))
+        {
+            yield return new("offBottom", "Heights off the bottom lie from 0 to 10 m.");
         }
     }
 

@@ -13,9 +13,9 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         AllowDuplicateProperties = false,
     };
 
-    private readonly Dictionary<string, Dictionary<string, Draft>> sections = [];
-    private readonly List<(string File, string Section)> stated = [];
-    private readonly HashSet<string> taken = [];
+    private readonly Dictionary<string, Dictionary<string, Draft>> _sections = [];
+    private readonly List<(string File, string Section)> _stated = [];
+    private readonly HashSet<string> _taken = [];
 
     /// <summary>Takes in one file.</summary>
     public void Add(LaidFile file, Stream content)
@@ -52,7 +52,7 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     public RecordSet<T> Take<T>(string section, Func<FieldReader, T> read)
         where T : TradeRecord
     {
-        taken.Add(section);
+        _taken.Add(section);
         var records = new List<T>();
         foreach (var (key, draft) in DraftsOf(section))
         {
@@ -71,8 +71,8 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     }
 
     /// <summary>Reports every section that nobody took.</summary>
-    public void RefuseLeftOver() => faults.AddRange(stated
-        .Where(entry => !taken.Contains(entry.Section))
+    public void RefuseLeftOver() => faults.AddRange(_stated
+        .Where(entry => !_taken.Contains(entry.Section))
         .Select(entry => new KnowledgeFault(
             entry.File, entry.Section, "", "There is no such section: check its spelling.")));
 
@@ -80,11 +80,11 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     public LaidFile FileOf(string section, string key) => DraftsOf(section)[key].File;
 
     private Dictionary<string, Draft> DraftsOf(string section) =>
-        sections.TryGetValue(section, out var drafts) ? drafts : sections[section] = [];
+        _sections.TryGetValue(section, out var drafts) ? drafts : _sections[section] = [];
 
     private void AddSection(LaidFile file, string section, JsonNode? records)
     {
-        stated.Add((file.Name, section));
+        _stated.Add((file.Name, section));
         if (records is not JsonArray list)
         {
             faults.Add(new(file.Name, section, "", "A section must be a list of records: [ … ]."));

@@ -55,6 +55,9 @@ internal sealed class FieldReader(JsonObject fields, string path, List<Misfit> m
         Positive = inner.Required("positive", read),
     });
 
+    public ByMood<T>? OptionalByMood<T>(string field, Func<StatedValue, T> read) =>
+        fields[field] is null ? null : ByMood(field, read);
+
     public BySize<T> BySize<T>(string field, Func<StatedValue, T> read) => Inner(field, inner => new BySize<T>
     {
         Small = inner.Required("small", read),

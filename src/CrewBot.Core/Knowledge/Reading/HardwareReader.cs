@@ -1,6 +1,6 @@
 namespace CrewBot.Core.Knowledge.Reading;
 
-/// <summary>Reads small metal, shot, and the signs of a break-off.</summary>
+/// <summary>Reads small metal, hooks, shot, and the signs of a break-off.</summary>
 internal static class HardwareReader
 {
     public static Hardware Piece(FieldReader fields) => new()
@@ -12,6 +12,16 @@ internal static class HardwareReader
         Kind = fields.Name<HardwareKind>("kind"),
         Size = fields.Text("size"),
         Rated = fields.Required("rated", QuantityReader.Test),
+    };
+
+    public static HookRating Hook(FieldReader fields) => new()
+    {
+        Key = fields.Text("key"),
+        Name = fields.Text("name"),
+        Aliases = fields.OptionalList("aliases", ValueReader.Text) ?? [],
+        Source = fields.Text("source"),
+        Size = fields.Required("size", QuantityReader.Hook),
+        Opens = fields.Spread("opens", QuantityReader.Test),
     };
 
     public static SplitShot Shot(FieldReader fields) => new()

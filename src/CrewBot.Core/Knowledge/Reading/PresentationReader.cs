@@ -13,6 +13,7 @@ internal static class PresentationReader
         SetLine = fields.Flag("setLine"),
         Work = fields.Entries("work", ValueReader.NameOf<Mood>, ValueReader.Text),
         Bite = fields.Text("bite"),
+        OffBottom = fields.OptionalByMood("offBottom", QuantityReader.Length),
         TwistsLine = fields.Flag("twistsLine"),
         Loudness = fields.Required("loudness", ValueReader.Whole),
         Calls = fields.Text("calls"),
