@@ -56,7 +56,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             IsHeaviest: rung == ladder.Count - 1,
             [
                 new("weight", Weight(ask, presentation, ladder[start], rung, start, needed)),
-                new("material", Material(ask, lure, usual)),
+                .. lure.IsPlainMetal ? [new Reason("material", Material(ask, lure, usual))] : Array.Empty<Reason>(),
             ]);
     }
 

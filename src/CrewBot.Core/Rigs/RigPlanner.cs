@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
 
@@ -104,7 +105,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             Lure = chosen.Lure,
             LureLength = chosen.Size.Length,
             Near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom,
-            Height = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood],
+            Height = HeightOf(ask, presentation),
             Hook = hook,
             IsLightest = chosen.IsLightest,
             IsHeaviest = chosen.IsHeaviest,
@@ -122,6 +123,14 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             Cautions = RigCautions.For(ask, presentation, tied, numbers),
             OpenRules = OpenRules.For(ask.Rules, presentation, chosen.Lure.Material, bait.Bait),
         };
+    }
+
+    // In shallow water the usual gap would be out of the water, or in the mud.
+    private static Length HeightOf(RigAsk ask, Presentation presentation)
+    {
+        var usual = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood];
+        var most = ask.Depth / 2;
+        return usual > most ? most : usual;
     }
 
     private static Reason PresentationWhy(RigAsk ask, Presentation presentation)
