@@ -98,7 +98,10 @@ internal static class RigWords
             StationNear.Fish => $"{gap} above the fish, they feed upwards",
             _ => $"{gap} under the ice",
         };
-        return $"{where}; best {ask.Species.Light}";
+        var drift = rig.Numbers.Blowback.AtHole.Degrees >= 1
+            ? $"; the current leans the line {rig.Numbers.Blowback.AtHole.Degrees:0}° and carries it {show.Depth(rig.Numbers.Blowback.Offset)} off"
+            : "";
+        return $"{where}; best {ask.Species.Light}{drift}";
     }
 
     private static string Down(Rig rig)
