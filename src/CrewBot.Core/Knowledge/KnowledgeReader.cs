@@ -1,9 +1,12 @@
+using CrewBot.Core.Knowledge.Reading;
+
 namespace CrewBot.Core.Knowledge;
 
 /// <summary>Reads the built-in knowledge and whatever a crew lays over it, and checks the whole.</summary>
 /// <remarks>
-/// Every file is one object of sections, each a list of records. A record whose key is known already replaces just the
-/// fields it states; a new key must be a whole record.
+/// Every file is one object of sections, each a list of records. A record whose key is known already changes just the
+/// fields it states, down into objects (RFC 7396, JSON Merge Patch: null takes a field away, a list replaces the list);
+/// a new key must be a whole record.
 /// </remarks>
 public static class KnowledgeReader
 {
@@ -20,42 +23,41 @@ public static class KnowledgeReader
     public static KnowledgeReading Read(string overlayName, Stream overlay)
     {
         ArgumentNullException.ThrowIfNull(overlay);
-        return ReadAll([.. BuiltIn(), (overlayName, overlay)]);
+        return ReadAll([.. BuiltIn(), (new LaidFile(overlayName, ByCrew: true), overlay)]);
     }
 
     internal static KnowledgeReading Read() => ReadAll([.. BuiltIn()]);
 
-    private static IEnumerable<(string Name, Stream Content)> BuiltIn() => BuiltInFiles.Select(name =>
-        (name, typeof(KnowledgeReader).Assembly.GetManifestResourceStream(name)
+    private static IEnumerable<(LaidFile File, Stream Content)> BuiltIn() => BuiltInFiles.Select(name =>
+        (new LaidFile(name, ByCrew: false), typeof(KnowledgeReader).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"{name} is not embedded.")));
 
-    private static KnowledgeReading ReadAll(IReadOnlyList<(string Name, Stream Content)> files)
+    private static KnowledgeReading ReadAll(IReadOnlyList<(LaidFile File, Stream Content)> files)
     {
         var faults = new List<KnowledgeFault>();
         var drafts = new DraftRecords(faults);
-        foreach (var (name, content) in files)
+        foreach (var (file, content) in files)
         {
             using (content)
             {
-                drafts.Add(name, content);
+                drafts.Add(file, content);
             }
         }
 
-        var json = KnowledgeJson.Strict;
         var knowledge = new TradeKnowledge
         {
-            Species = drafts.Take("species", json.Species),
-            Presentations = drafts.Take("presentations", json.Presentation),
-            Baits = drafts.Take("baits", json.Bait),
-            Outfits = drafts.Take("outfits", json.Outfit),
-            Lines = drafts.Take("lines", json.LineMaterial),
-            LureMaterials = drafts.Take("lureMaterials", json.LureMaterial),
-            Knots = drafts.Take("knots", json.Knot),
-            Hardware = drafts.Take("hardware", json.Hardware),
-            Hooks = drafts.Take("hooks", json.HookRating),
-            SplitShot = drafts.Take("splitShot", json.SplitShot),
-            BreakSigns = drafts.Take("breakSigns", json.BreakSign),
-            Waters = drafts.Take("waters", json.WaterRules),
+            Species = drafts.Take("species", FishReader.Species),
+            Presentations = drafts.Take("presentations", PresentationReader.Presentation),
+            Baits = drafts.Take("baits", FishReader.Bait),
+            Outfits = drafts.Take("outfits", LineReader.Outfit),
+            Lines = drafts.Take("lines", LineReader.Line),
+            LureMaterials = drafts.Take("lureMaterials", PresentationReader.Material),
+            Knots = drafts.Take("knots", LineReader.Knot),
+            Hardware = drafts.Take("hardware", HardwareReader.Piece),
+            Hooks = drafts.Take("hooks", HardwareReader.Hook),
+            SplitShot = drafts.Take("splitShot", HardwareReader.Shot),
+            BreakSigns = drafts.Take("breakSigns", HardwareReader.Sign),
+            Waters = drafts.Take("waters", FishReader.Water),
         };
         drafts.RefuseLeftOver();
         if (faults.Count == 0)

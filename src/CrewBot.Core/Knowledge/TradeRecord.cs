@@ -10,7 +10,7 @@ public abstract record TradeRecord
     public required string Name { get; init; }
 
     /// <summary>Other names it answers to.</summary>
-    public IReadOnlyList<string> Aliases { get => field ?? []; init; } // the JSON reader sets null where none are stated
+    public IReadOnlyList<string> Aliases { get; init; } = [];
 
     /// <summary>Where its figures come from: a publication, or "common practice".</summary>
     public required string Source { get; init; }
