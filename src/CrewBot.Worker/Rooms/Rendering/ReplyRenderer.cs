@@ -28,7 +28,7 @@ internal sealed partial class ReplyRenderer(IAnsiConsole console)
 
         if (withActions && reply.Actions.Count > 0)
         {
-            Write("", string.Join(" · ", reply.Actions.Select(Numbered)), Style.Plain);
+            Write("", string.Join($"{HangingText.Tie}· ", reply.Actions.Select(Numbered)), Style.Plain);
         }
     }
 
