@@ -49,7 +49,7 @@ internal static class RigCautions
         }
         else
         {
-            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. With wire: see the first alternative.", $"{cutter.Name} also there"));
+            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. A wire leader saves the lure and costs bites.", $"{cutter.Name} also there"));
         }
     }
 
