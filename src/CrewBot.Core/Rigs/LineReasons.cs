@@ -32,12 +32,12 @@ internal sealed class LineReasons(
     }
 
     private FormattableString Rod(int usual, int start, int rung, bool tooWeak) => rung > start && tooWeak
-        ? $"The {outfit.Name} instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
         : rung > start
-        ? $"The {outfit.Name} instead of the usual one: on lighter line the wire outlasts the mainline, and a fish swims off with all of it."
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: on lighter line the wire outlasts the mainline, and a fish swims off with all of it."
         : start != usual
-            ? $"The {outfit.Name}: one step {(start > usual ? "up" : "down")} for a {Size()} fish."
-            : (FormattableString)$"The {outfit.Name} is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
+            ? $"The {outfit.Name} ({outfit.Rod}): one step {(start > usual ? "up" : "down")} for a {Size()} fish."
+            : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
     private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."

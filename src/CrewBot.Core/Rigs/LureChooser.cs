@@ -64,7 +64,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             IsHeaviest: rung == ladder.Count - 1,
             [
                 new("weight", Weight(ask, presentation, rung, start, sinks, hooked)),
-                new("material", Material(ask, lure, usual)),
+                .. lure.IsPlainMetal ? [new Reason("material", Material(ask, lure, usual))] : Array.Empty<Reason>(),
             ]);
     }
 
