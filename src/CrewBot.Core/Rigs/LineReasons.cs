@@ -67,7 +67,7 @@ internal sealed class LineReasons(
 
     private string Size() => ask.Size.ToString().ToLowerInvariant();
 
-    private static string Plural(string name) => name.EndsWith('s') ? name : name + "s";
+    private static string Plural(string name) => name.EndsWith('s') ? name : name.EndsWith('y') ? name[..^1] + "ies" : name + "s";
 
     private static string Shy(Shyness shyness) => shyness switch
     {
