@@ -1,0 +1,26 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Rigs;
+using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CrewBot.Chat;
+
+/// <summary>Registers the commands.</summary>
+public static class ChatServices
+{
+    /// <summary>Adds every command and what dispatches them.</summary>
+    /// <param name="services">Where to.</param>
+    /// <param name="knowledge">What the trade knows, a crew's overlay included.</param>
+    public static IServiceCollection AddChat(this IServiceCollection services, TradeKnowledge knowledge)
+    {
+        services.AddSingleton(knowledge);
+        services.AddSingleton<RigPlanner>();
+        services.AddSingleton<RigOptions>();
+        services.AddSingleton<RigShorthand>();
+        services.AddSingleton<ICommandHandler, PlanRig>();
+        services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
+        services.AddSingleton<Dispatcher>();
+        return services;
+    }
+}

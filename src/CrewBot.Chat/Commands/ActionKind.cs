@@ -1,0 +1,14 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>What pressing a button does.</summary>
+public enum ActionKind
+{
+    /// <summary>Answers another command.</summary>
+    Run,
+
+    /// <summary>Shows the reasons and workings of this reply.</summary>
+    Why,
+
+    /// <summary>Shows this reply to the whole crew.</summary>
+    Share,
+}

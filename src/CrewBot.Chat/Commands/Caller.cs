@@ -1,0 +1,9 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Who asks, and from where.</summary>
+/// <param name="Crew">The crew; null in a direct message.</param>
+/// <param name="Member">The person, by the platform's own id.</param>
+/// <param name="Role">What they may do.</param>
+/// <param name="Units">What units they speak in.</param>
+/// <param name="Locale">Their language as a BCP 47 tag, such as <c>en-US</c>.</param>
+public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Units, string Locale = "en-US");

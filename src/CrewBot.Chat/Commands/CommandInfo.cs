@@ -1,0 +1,25 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>What a command is called, what it is for and what it takes.</summary>
+/// <param name="Path">Family and verb: <c>rig plan</c>.</param>
+/// <param name="Description">What it does, in at most 100 characters.</param>
+/// <param name="Example">A whole call that works.</param>
+/// <param name="Options">Required ones first.</param>
+public sealed record CommandInfo(string Path, string Description, string Example, IReadOnlyList<CommandOption> Options)
+{
+    public string Family => Path[..Path.IndexOf(' ', StringComparison.Ordinal)];
+
+    public string Verb => Path[(Path.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+
+    /// <summary>Answers in a direct message too: it needs no crew.</summary>
+    public bool NeedsNoCrew { get; init; }
+
+    /// <summary>The least role that may call it.</summary>
+    public Role Role { get; init; } = Role.Member;
+
+    /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
+    public Shorthand? Shorthand { get; init; }
+
+    /// <summary>Whether a platform's form must insist on an option: with a shorthand the words may name it instead.</summary>
+    public bool Insists(CommandOption option) => option.IsRequired && Shorthand is null;
+}

@@ -1,0 +1,27 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>An option of a command, declared once: registration, parsing, suggestions, help and docs all come from here.</summary>
+/// <param name="Name">Lower case, words joined by hyphens.</param>
+/// <param name="Description">What it is, in at most 100 characters.</param>
+/// <param name="IsRequired">Whether the command can't do without it.</param>
+public abstract record CommandOption(string Name, string Description, bool IsRequired)
+{
+    /// <summary>What is accepted, with an example.</summary>
+    public abstract string Accepts { get; }
+
+    /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
+    public abstract IReadOnlyList<string> Choices { get; }
+
+    /// <summary>What could be meant by a text that is still being written, best first.</summary>
+    public abstract IEnumerable<string> Suggest(string begun);
+
+    internal abstract Reading<object> ReadAny(string text, CrewUnits units);
+
+    /// <summary>Declares an option that the command can't do without.</summary>
+    public static CommandOption<T> Required<T>(string name, string description, OptionReader<T> reader) =>
+        new(name, description, true, reader);
+
+    /// <summary>Declares an option that has a default.</summary>
+    public static CommandOption<T> Optional<T>(string name, string description, OptionReader<T> reader) =>
+        new(name, description, false, reader);
+}

@@ -1,0 +1,23 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>An option whose value is read as one type.</summary>
+/// <typeparam name="T">What it holds.</typeparam>
+/// <param name="Name">Lower case, words joined by hyphens.</param>
+/// <param name="Description">What it is, in at most 100 characters.</param>
+/// <param name="IsRequired">Whether the command can't do without it.</param>
+/// <param name="Reader">Reads it.</param>
+public sealed record CommandOption<T>(string Name, string Description, bool IsRequired, OptionReader<T> Reader)
+    : CommandOption(Name, Description, IsRequired)
+{
+    public override string Accepts => Reader.Accepts;
+
+    public override IReadOnlyList<string> Choices => Reader.Choices;
+
+    public override IEnumerable<string> Suggest(string begun) => Reader.Suggest(begun);
+
+    internal override Reading<object> ReadAny(string text, CrewUnits units)
+    {
+        var reading = Reader.Read(text, units);
+        return reading.Fault is { } fault ? new Misread($"{Name}: {fault}") : reading.Value!;
+    }
+}

@@ -1,0 +1,142 @@
+using System.Text.RegularExpressions;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Reads a typed line as a command: <c>/rig plan species:walleye depth:24ft</c>, or bare words.</summary>
+public static partial class CommandText
+{
+    /// <summary>No command is longer; a note may be, and has its own limit.</summary>
+    public const int Longest = 1500;
+
+    /// <summary>Reads a line.</summary>
+    /// <returns>Path and options, or in one line what is wrong with it.</returns>
+    public static Reading<TypedCommand> Read(string line, CommandCatalog catalog)
+    {
+        var text = line.Trim();
+        if (text.Length == 0)
+        {
+            return new Misread($"Nothing to answer. Try {catalog.Bare.Example}");
+        }
+
+        if (text.Length > Longest)
+        {
+            return new Misread($"That is {text.Length} characters; a command fits in {Longest}.");
+        }
+
+        if (Quoting.HoldsControl(text))
+        {
+            return new Misread("There is a control character in that; type it again without.");
+        }
+
+        var words = text.TrimStart('/').Split([' ', '\t', '\n', '\r'], 3, StringSplitOptions.RemoveEmptyEntries);
+        var family = words.Length > 0 ? words[0].ToLowerInvariant() : "";
+        if (catalog.Families.Contains(family))
+        {
+            return ReadVerb(family, words, catalog);
+        }
+
+        return text[0] == '/'
+            ? new Misread(
+                $"There is no command {Quoting.Quote('/' + family)}. Nearest: {string.Join(", ", Nearest.To(family, catalog.Families, 3).Select(near => '/' + near))}.")
+            : ReadOptions(catalog.Bare, text);
+    }
+
+    private static Reading<TypedCommand> ReadVerb(string family, string[] words, CommandCatalog catalog)
+    {
+        var verbs = catalog.Commands.Where(info => info.Family == family).Select(info => info.Verb).ToList();
+        if (words.Length == 1)
+        {
+            return new Misread($"/{family} needs one of: {string.Join(", ", verbs)}.");
+        }
+
+        var verb = words[1].ToLowerInvariant();
+        return catalog.TryFind($"{family} {verb}", out var handler)
+            ? ReadOptions(handler.Info, words.Length > 2 ? words[2] : "")
+            : new Misread(
+                $"There is no /{family} {Quoting.Quote(verb)}. Nearest: /{family} {Nearest.To(verb, verbs, 1)[0]}; there are {string.Join(", ", verbs)}.");
+    }
+
+    private static Reading<TypedCommand> ReadOptions(CommandInfo info, string text)
+    {
+        var options = new Dictionary<string, string>();
+        var names = OptionStart().Matches(text).Where(match => !IsInQuotes(text, match.Index)).ToList();
+        var before = text[..(names.Count > 0 ? names[0].Index : text.Length)].Trim();
+        if (before.Length > 0)
+        {
+            if (info.Shorthand is null)
+            {
+                return new Misread(
+                    $"{Quoting.Quote(before)} stands without an option name. Try {info.Example}");
+            }
+
+            options[info.Shorthand.Words.Name] = Unquoted(before);
+        }
+
+        for (var i = 0; i < names.Count; i++)
+        {
+            var name = names[i].Groups["name"].Value.ToLowerInvariant();
+            var from = names[i].Index + names[i].Length;
+            var value = Unquoted(text[from..(i + 1 < names.Count ? names[i + 1].Index : text.Length)].Trim());
+            if (FaultOf(info, name, value, options) is { } fault)
+            {
+                return new Misread(fault);
+            }
+
+            options[name] = value;
+        }
+
+        return new TypedCommand(info.Path, options);
+    }
+
+    private static string? FaultOf(CommandInfo info, string name, string value, Dictionary<string, string> options)
+    {
+        var known = info.Options.Select(option => option.Name).ToList();
+        if (!known.Contains(name))
+        {
+            return $"/{info.Path} has no option {Quoting.Quote(name)}. Nearest: {string.Join(", ", Nearest.To(name, known, 2))}.";
+        }
+
+        if (options.ContainsKey(name))
+        {
+            return $"{name} is given twice: keep one.";
+        }
+
+        return value.Length == 0
+            ? $"{name} is empty. Give {info.Options.First(option => option.Name == name).Accepts}."
+            : null;
+    }
+
+    // A colon inside quotation marks belongs to the text.
+    private static bool IsInQuotes(string text, int index)
+    {
+        var open = '\0';
+        for (var i = 0; i < index; i++)
+        {
+            if (open != '\0')
+            {
+                open = text[i] == open ? '\0' : open;
+            }
+            else if (i > 0 && text[i - 1] == ':')
+            {
+                open = ClosingOf(text[i]);
+            }
+        }
+
+        return open != '\0';
+    }
+
+    private static char ClosingOf(char opening) => opening switch
+    {
+        '"' => '"',
+        '“' => '”',
+        _ => '\0',
+    };
+
+    private static string Unquoted(string value) =>
+        value.Length > 1 && ClosingOf(value[0]) is var closing && closing != '\0' && value[^1] == closing
+            ? value[1..^1].Trim()
+            : value;
+
+    [GeneratedRegex(@"(?<=^|\s)(?<name>[A-Za-z][A-Za-z-]*):(?!//)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex OptionStart();
+}

@@ -1,0 +1,50 @@
+using Microsoft.Extensions.Logging;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Takes a call to its handler: checks who asks, reads the options, answers faults in a line.</summary>
+public sealed class Dispatcher(CommandCatalog catalog, ILogger<Dispatcher> logger)
+{
+    /// <summary>Answers one call.</summary>
+    /// <returns>The handler's reply, or a refusal; throws only when cancelled.</returns>
+    public async Task<Reply> AnswerAsync(CommandCall call, CancellationToken cancellationToken)
+    {
+        if (!catalog.TryFind(call.Path, out var handler))
+        {
+            return Reply.Refuse($"There is no command {Quoting.Quote('/' + call.Path)}.");
+        }
+
+        var info = handler.Info;
+        if (call.Caller.Role < info.Role)
+        {
+            return Reply.Refuse($"/{info.Path} is for a crew's {info.Role.ToString().ToLowerInvariant()}.");
+        }
+
+        if (call.Caller.Crew is null && !info.NeedsNoCrew)
+        {
+            return Reply.Refuse($"/{info.Path} works inside a crew's own chat, not in a direct message.");
+        }
+
+        var request = RequestReading.Read(call, info);
+        if (request.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        try
+        {
+            return await handler.HandleAsync(request.Value!, cancellationToken);
+        }
+        catch (OperationCanceledException) when (cancellationToken.IsCancellationRequested)
+        {
+            throw;
+        }
+#pragma warning disable CA1031 // The one place that must outlive whatever a handler throws.
+        catch (Exception unexpected)
+#pragma warning restore CA1031
+        {
+            logger.LogError(unexpected, "Request {Id}: /{Path} failed.", call.Id, call.Path);
+            return Reply.Refuse($"Something went wrong inside CrewBot; it is in the log as request {call.Id}.");
+        }
+    }
+}

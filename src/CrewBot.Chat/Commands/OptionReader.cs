@@ -1,0 +1,21 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Reads what a person wrote for an option, and offers what they might write.</summary>
+/// <typeparam name="T">What the option holds.</typeparam>
+public abstract class OptionReader<T>
+{
+    /// <summary>What is accepted, with an example, as the end of "Give …": "feet or metres, such as 24ft".</summary>
+    public abstract string Accepts { get; }
+
+    /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
+    public virtual IReadOnlyList<string> Choices => [];
+
+    /// <summary>Reads a text that is neither empty nor longer than a command may be.</summary>
+    /// <param name="text">As written, trimmed.</param>
+    /// <param name="units">What a bare number means.</param>
+    public abstract Reading<T> Read(string text, CrewUnits units);
+
+    /// <summary>What could be meant by a text that is still being written, best first.</summary>
+    public virtual IEnumerable<string> Suggest(string begun) =>
+        Choices.Where(choice => choice.StartsWith(begun, StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,39 @@
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Reads the name of a thing of the trade: species, bait, knot, water.</summary>
+/// <typeparam name="T">The kind of thing.</typeparam>
+/// <param name="records">All there are.</param>
+/// <param name="noun">What one is called, with its article: "a species".</param>
+public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionReader<T>
+    where T : TradeRecord
+{
+    private const int NearestShown = 3;
+
+    public override string Accepts =>
+        records.Count == 0 ? $"{noun}; none is set up yet" : $"{noun}, such as {string.Join(", ", records.Take(2).Select(record => record.Name))}";
+
+    public override Reading<T> Read(string text, CrewUnits units)
+    {
+        if (records.TryFind(text, out var record))
+        {
+            return record;
+        }
+
+        if (records.Count == 0)
+        {
+            return new Misread($"{Quoting.Quote(text)} is not known. Give {Accepts}.");
+        }
+
+        var nearest = Nearest.To(text, records.Words.Select(pair => pair.Key), NearestShown * 3)
+            .Select(word => records.TryFind(word, out var near) ? near.Name : word)
+            .Distinct()
+            .Take(NearestShown);
+        return new Misread($"{Quoting.Quote(text)} is not known. Nearest: {string.Join(", ", nearest)}.");
+    }
+
+    public override IEnumerable<string> Suggest(string begun) => records
+        .Where(record => record.Aliases.Append(record.Name).Any(word => word.StartsWith(begun, StringComparison.OrdinalIgnoreCase)))
+        .Select(record => record.Name);
+}

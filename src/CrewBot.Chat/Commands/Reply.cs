@@ -1,0 +1,32 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>An answer as data. Platforms render it; <c>--json</c> prints it as it is.</summary>
+public sealed record Reply
+{
+    /// <summary>The answer in one line; empty for a refusal.</summary>
+    public string Headline { get; init; } = "";
+
+    /// <summary>What a phone shows: at most eight.</summary>
+    public IReadOnlyList<string> Lines { get; init; } = [];
+
+    /// <summary>Every number in the reply.</summary>
+    public IReadOnlyList<Figure> Figures { get; init; } = [];
+
+    /// <summary>Why, and how the numbers came about: behind a button on platforms.</summary>
+    public IReadOnlyList<string> Reasons { get; init; } = [];
+
+    /// <summary>What to beware of, each with what set it off.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
+    public IReadOnlyList<Picture> Pictures { get; init; } = [];
+
+    public IReadOnlyList<ReplyAction> Actions { get; init; } = [];
+
+    public Audience Audience { get; init; }
+
+    /// <summary>Why there is no answer, in one line; null when there is one.</summary>
+    public string? Problem { get; init; }
+
+    /// <summary>Refuses in one line.</summary>
+    public static Reply Refuse(string problem) => new() { Problem = problem };
+}

@@ -1,0 +1,7 @@
+namespace CrewBot.Chat.Commands;
+
+/// <summary>A button under a reply.</summary>
+/// <param name="Label">What stands on it.</param>
+/// <param name="Kind">What pressing it does.</param>
+/// <param name="Command">The whole command it stands for, as a person would type it.</param>
+public sealed record ReplyAction(string Label, ActionKind Kind, string Command);

@@ -1,0 +1,45 @@
+using System.Diagnostics.CodeAnalysis;
+using CrewBot.Chat.Quantities;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>A command whose options have been read.</summary>
+/// <param name="call">The call as delivered.</param>
+/// <param name="values">The values by option name.</param>
+/// <param name="expansion">What a shorthand was read as; null when there was none.</param>
+public sealed class Request(CommandCall call, IReadOnlyDictionary<string, object> values, Expansion? expansion)
+{
+    public string Id => call.Id;
+
+    public DateTimeOffset At => call.At;
+
+    public Caller Caller => call.Caller;
+
+    public CrewUnits Units => call.Caller.Units;
+
+    /// <summary>How quantities are written for this caller.</summary>
+    public Showing Show { get; } = Showing.In(call.Caller.Units);
+
+    /// <summary>What a shorthand was read as; null when there was none.</summary>
+    public Expansion? Expansion => expansion;
+
+    /// <summary>The options as they were written, whether by name or by shorthand.</summary>
+    public IReadOnlyDictionary<string, string> Written => call.Options;
+
+    public bool Has(CommandOption option) => values.ContainsKey(option.Name);
+
+    /// <summary>The value of a required option.</summary>
+    /// <exception cref="InvalidOperationException">The option is not there: ask <see cref="TryGet"/> about optional ones.</exception>
+    public T Get<T>(CommandOption<T> option) => TryGet(option, out var value)
+        ? value
+        : throw new InvalidOperationException($"Option {option.Name} has no value.");
+
+    public bool TryGet<T>(CommandOption<T> option, [MaybeNullWhen(false)] out T value)
+    {
+        var found = values.TryGetValue(option.Name, out var read);
+        value = found ? (T)read! : default;
+        return found;
+    }
+
+    public T GetOr<T>(CommandOption<T> option, T otherwise) => TryGet(option, out var value) ? value : otherwise;
+}

@@ -1,0 +1,136 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+using UnitsNet;
+
+namespace CrewBot.Chat.Quantities;
+
+/// <summary>Writes quantities the way a caller reads them: their own units first, the other in brackets.</summary>
+/// <remarks>
+/// It also formats the explanations that Core gives as text with quantities in it. Where a quantity needs more than its
+/// usual form, the format says so: <c>gap</c> for a short length, <c>fine</c> for a diameter, <c>lure</c> for a small
+/// mass, <c>short</c> for the caller's units alone.
+/// </remarks>
+public sealed class Showing : IFormatProvider, ICustomFormatter
+{
+    private static readonly Showing Customary = new(customaryFirst: true);
+    private static readonly Showing Metric = new(customaryFirst: false);
+
+    private readonly bool _customaryFirst;
+
+    private Showing(bool customaryFirst) => _customaryFirst = customaryFirst;
+
+    public static Showing In(CrewUnits units) => units == CrewUnits.Customary ? Customary : Metric;
+
+    /// <summary>A depth: "24 ft (7.3 m)".</summary>
+    public string Depth(Length depth) => Pair($"{Round(depth.Feet, 1)} ft", $"{Round(depth.Meters, 1)} m");
+
+    /// <summary>A length at hand: "30 in (76 cm)".</summary>
+    public string Gap(Length gap) => Pair(GapInInches(gap), GapInCentimetres(gap));
+
+    /// <summary>A diameter: always in millimetres, as labels give it.</summary>
+    public static string Fine(Length diameter) => $"{diameter.Millimeters.ToString(diameter.Millimeters < 1 ? "0.00" : "0.0", CultureInfo.InvariantCulture)} mm";
+
+    /// <summary>The mass of a lure: "1/8 oz (3.5 g)".</summary>
+    public string Lure(Mass mass) => Pair($"{Fraction(mass.Ounces)} oz", $"{Significant(mass.Grams)} g");
+
+    /// <summary>The mass of a fish: "4.4 lb (2 kg)".</summary>
+    public string Fish(Mass mass) => Pair($"{Significant(mass.Pounds)} lb", $"{Significant(mass.Kilograms)} kg");
+
+    /// <summary>A line's test, as its label gives it: "10 lb (4.5 kg)".</summary>
+    public string Test(Force test) => Pair($"{Round(test.PoundsForce, 1)} lb", $"{Round(test.KilogramsForce, 1)} kg");
+
+    /// <summary>A pull as a hand scale reads it: "3.0 lb (1.4 kg)".</summary>
+    public string Pull(Force pull) => Pair($"{Tenth(pull.PoundsForce)} lb", $"{Tenth(pull.KilogramsForce)} kg");
+
+    /// <summary>A range of pulls: "3.0–4.8 lb (1.4–2.2 kg)".</summary>
+    public string Pulls(Force low, Force high) => Pair(
+        $"{Tenth(low.PoundsForce)}–{Tenth(high.PoundsForce)} lb", $"{Tenth(low.KilogramsForce)}–{Tenth(high.KilogramsForce)} kg");
+
+    /// <summary>A temperature: "10 °F (-12 °C)".</summary>
+    public string Degrees(Temperature temperature) =>
+        Pair($"{Round(temperature.DegreesFahrenheit, 0)} °F", $"{Round(temperature.DegreesCelsius, 0)} °C");
+
+    /// <summary>A current or a sinking speed: "2.1 ft/s (0.64 m/s)".</summary>
+    public string Pace(Speed speed) => Pair($"{Significant(speed.FeetPerSecond)} ft/s", $"{Significant(speed.MetersPerSecond)} m/s");
+
+    /// <summary>A span of time: "8 s", "1 min 20 s".</summary>
+    public static string Span(Duration time) => time.Seconds < 90
+        ? $"{Round(time.Seconds, 0)} s"
+        : $"{Math.Floor(time.Minutes):0} min {Round(time.Seconds % 60, 0)} s";
+
+    public object? GetFormat(Type? formatType) => formatType == typeof(ICustomFormatter) ? this : null;
+
+    public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
+    {
+        Length length => format switch
+        {
+            "gap" => Gap(length),
+            "fine" => Fine(length),
+            _ => Depth(length),
+        },
+        Mass mass => format == "lure" ? Lure(mass) : Fish(mass),
+        Force force => format == "test" ? Test(force) : Pull(force),
+        Temperature temperature => Degrees(temperature),
+        Speed speed => Pace(speed),
+        Duration time => Span(time),
+        Angle angle => $"{Round(angle.Degrees, 0)}°",
+        IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
+        _ => arg?.ToString() ?? "",
+    };
+
+    private string Pair(string customary, string metric) =>
+        _customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
+
+    private static string GapInInches(Length gap) => gap.Inches switch
+    {
+        < 0.995 => $"{Fraction(gap.Inches)} in",
+        < 36 => $"{Round(gap.Inches, gap.Inches < 10 ? 1 : 0)} in",
+        _ => $"{Round(gap.Feet, 1)} ft",
+    };
+
+    private static string GapInCentimetres(Length gap) => gap.Centimeters switch
+    {
+        < 1 => $"{Round(gap.Millimeters, 0)} mm",
+        < 91 => $"{Round(gap.Centimeters, 0)} cm",
+        _ => $"{Round(gap.Meters, 1)} m",
+    };
+
+    // Labels give small weights as fractions of an ounce: binary ones, or one over a whole number.
+    private static string Fraction(double ounces)
+    {
+        var parts = Math.Round(1 / ounces);
+        if (ounces < 0.3 && parts <= 128 && Math.Abs((1 / ounces) - parts) < 0.01 * parts)
+        {
+            return $"1/{parts:0}";
+        }
+
+        var sixtyFourths = (int)Math.Round(ounces * 64);
+        if (Math.Abs((ounces * 64) - sixtyFourths) > 0.02 || sixtyFourths == 0)
+        {
+            return Significant(ounces);
+        }
+
+        var whole = sixtyFourths / 64;
+        var part = sixtyFourths % 64;
+        if (part == 0)
+        {
+            return $"{whole}";
+        }
+
+        var divisor = (int)System.Numerics.BigInteger.GreatestCommonDivisor(part, 64);
+        var fraction = $"{part / divisor}/{64 / divisor}";
+        return whole == 0 ? fraction : $"{whole} {fraction}";
+    }
+
+    private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
+
+    private static string Round(double number, int places) =>
+        (Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+
+    // Two figures are as much as the trade's numbers bear.
+    private static string Significant(double number)
+    {
+        var size = Math.Abs(number);
+        return Round(number, size >= 10 ? 0 : size >= 1 ? 1 : 2);
+    }
+}

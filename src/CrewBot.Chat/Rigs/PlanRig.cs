@@ -1,0 +1,103 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>Answers <c>/rig plan</c>: one complete rig, up to two others, and why.</summary>
+public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlanner planner) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "rig plan", "What to tie on, right now, for this fish, this depth, this mood",
+        "/rig plan species:walleye depth:24ft mood:negative", options.ForPlanning)
+    {
+        NeedsNoCrew = true,
+        Shorthand = shorthand,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var question = RigQuestion.From(request, options);
+        var planning = planner.Plan(question.Ask);
+        return Task.FromResult(planning.Plan is { } plan
+            ? Answer(request, question, plan)
+            : Reply.Refuse($"No rig: {planning.Obstacle!.ToString(request.Show)}."));
+    }
+
+    private Reply Answer(Request request, RigQuestion question, RigPlan plan)
+    {
+        var (ask, show, first) = (question.Ask, request.Show, plan.First);
+        var lines = RigWords.LinesOf(ask, first, show).ToList();
+        if (plan.Alternatives.Count > 0)
+        {
+            lines.Add($"Or: {string.Join("; or ", plan.Alternatives.Select(rig => RigWords.Brief(rig, show)))}.");
+        }
+
+        lines.AddRange(Understanding.Of(request, question.Assumed));
+        return new Reply
+        {
+            Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}",
+            Lines = lines,
+            Figures =
+            [
+                .. RigFigures.Of(ask, first),
+                .. RigFigures.Of(first, ""),
+                .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
+            ],
+            Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
+            Cautions = [.. first.Cautions.Select(caution => $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})")],
+            Actions = Actions(request, question, first),
+        };
+    }
+
+    private List<ReplyAction> Actions(Request request, RigQuestion question, Rig rig)
+    {
+        var actions = new List<ReplyAction>();
+        void Offer(string label, string path, params (CommandOption Option, string? Text)[] changes) =>
+            actions.Add(new(label, ActionKind.Run, CommandLine.Write(path, Changed(request, changes))));
+
+        var step = question.Ask.Step;
+        if (!rig.IsHeaviest && step < 5)
+        {
+            Offer("One up", Info.Path, (options.Presentation, rig.Presentation.Name), (options.Step, $"{step + 1}"));
+        }
+
+        if (!rig.IsLightest && step > -5)
+        {
+            Offer("One down", Info.Path, (options.Presentation, rig.Presentation.Name), (options.Step, $"{step - 1}"));
+        }
+
+        var mood = question.Ask.Mood;
+        if (mood > Mood.Negative)
+        {
+            Offer("Calmer", Info.Path, (options.Mood, RigWords.Word(mood - 1)), (options.Presentation, null), (options.Step, null));
+        }
+
+        if (mood < Mood.Positive)
+        {
+            Offer("Louder", Info.Path, (options.Mood, RigWords.Word(mood + 1)), (options.Presentation, null), (options.Step, null));
+        }
+
+        Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
+        var same = CommandLine.Write(Info.Path, Changed(request));
+        actions.Add(new("Why", ActionKind.Why, same));
+        actions.Add(new("Share", ActionKind.Share, same));
+        return actions;
+    }
+
+    // The words of a shorthand have become options by now.
+    private Dictionary<string, string> Changed(Request request, params (CommandOption Option, string? Text)[] changes)
+    {
+        var written = request.Written.Where(option => option.Key != options.Ask.Name).ToDictionary();
+        foreach (var (option, text) in changes)
+        {
+            written.Remove(option.Name);
+            if (text is not null)
+            {
+                written.Add(option.Name, text);
+            }
+        }
+
+        return written;
+    }
+}

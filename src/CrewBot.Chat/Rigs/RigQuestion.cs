@@ -1,0 +1,71 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
+using UnitsNet;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>A question for a rig as a person put it, with the defaults that filled it in.</summary>
+/// <param name="Ask">The whole question.</param>
+/// <param name="Lines">Lines they may fish.</param>
+/// <param name="Assumed">Each default, named.</param>
+internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> Assumed)
+{
+    private static readonly Temperature UnderIce = Temperature.FromDegreesCelsius(4);
+    private static readonly Length UsualHole = Length.FromInches(8);
+
+    /// <summary>Reads the planning options of a request.</summary>
+    public static RigQuestion From(Request request, RigOptions options)
+    {
+        var assumed = new List<string>();
+        T Or<T>(CommandOption<T> option, T otherwise, string named)
+        {
+            if (request.TryGet(option, out var given))
+            {
+                return given;
+            }
+
+            assumed.Add(named);
+            return otherwise;
+        }
+
+        var species = request.Get(options.Species);
+        var rules = request.GetOr(options.Lake, null!);
+        var show = request.Show;
+        var ask = new RigAsk
+        {
+            Species = species,
+            AlsoThere = [.. request.GetOr(options.AlsoThere, []).Where(other => other.Key != species.Key)],
+            Depth = Or(options.Depth, species.Depth.Usual, $"{show.Depth(species.Depth.Usual)} of water"),
+            Mood = Or(options.Mood, Mood.Neutral, "neutral mood"),
+            Size = Or(options.Size, FishSize.Typical, "typical fish"),
+            Bait = request.GetOr(options.Bait, null!),
+            Place = Or(options.Place, Place.Open, "open ice"),
+            Air = request.TryGet(options.Air, out var air) ? air : null,
+            Water = Or(options.Water, UnderIce, $"{show.Degrees(UnderIce)} water"),
+            Current = Or(options.Current, Speed.Zero, "no current"),
+            Rules = rules,
+            Without = request.GetOr(options.Without, new HashSet<string>()),
+            Hole = Or(options.Hole, UsualHole, $"{show.Gap(UsualHole)} hole"),
+            Presentation = request.GetOr(options.Presentation, null!),
+            Step = request.GetOr(options.Step, 0),
+        };
+        return new RigQuestion(ask, LinesAllowed(request, options, rules, assumed), assumed);
+    }
+
+    private static int LinesAllowed(Request request, RigOptions options, WaterRules? rules, List<string> assumed)
+    {
+        if (request.TryGet(options.Lines, out var given))
+        {
+            return rules?.Lines is { } allowed ? Math.Min(given, allowed) : given;
+        }
+
+        if (rules?.Lines is { } known)
+        {
+            return known;
+        }
+
+        assumed.Add("one line");
+        return 1;
+    }
+}

@@ -1,0 +1,187 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>Reads "walleye 24ft negative in the open -12C" as options of a plan.</summary>
+public sealed class RigShorthand : Shorthand
+{
+    private const int LongestPhrase = 4;
+
+    private static readonly HashSet<string> Fillers =
+        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about"];
+
+    private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
+    private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
+    private static readonly HashSet<string> NoBefore = ["no", "without"];
+
+    private readonly RigOptions _options;
+    private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
+    private readonly Dictionary<string, string> _without;
+
+    public RigShorthand(RigOptions options, TradeKnowledge knowledge)
+    {
+        _options = options;
+        _vocabularies =
+        [
+            (options.Species, WordsOf(knowledge.Species)),
+            (options.Presentation, WordsOf(knowledge.Presentations)),
+            (options.Mood, RigOptions.Moods.Words.ToDictionary(word => word)),
+            (options.Size, RigOptions.Sizes.Words.ToDictionary(word => word)),
+            (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
+            (options.Bait, WordsOf(knowledge.Baits)),
+            (options.Lake, WordsOf(knowledge.Waters)),
+        ];
+        _without = new WithoutReader(knowledge).Words.DistinctBy(RecordSet.Plain).ToDictionary(RecordSet.Plain, word => word);
+    }
+
+    public override CommandOption<string> Words => _options.Ask;
+
+    public override Expansion Expand(string words, CrewUnits units)
+    {
+        var heard = new List<KeyValuePair<string, string>>();
+        var also = new List<string>();
+        var without = new List<string>();
+        var missed = new List<string>();
+        var said = words.Split([' ', ',', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        for (var at = 0; at < said.Length;)
+        {
+            at += Without(said, at, without)
+                ?? AlsoThere(said, at, also)
+                ?? Quantity(said, at, heard, missed)
+                ?? Phrase(said, at, heard)
+                ?? Other(said[at], missed);
+        }
+
+        AddList(heard, _options.AlsoThere, also);
+        AddList(heard, _options.Without, without);
+        return new Expansion(heard, missed);
+    }
+
+    private static void AddList(List<KeyValuePair<string, string>> heard, CommandOption option, List<string> things)
+    {
+        if (things.Count > 0)
+        {
+            heard.Add(new(option.Name, string.Join(", ", things)));
+        }
+    }
+
+    private int? Without(string[] said, int at, List<string> without)
+    {
+        if (!NoBefore.Contains(said[at].ToLowerInvariant()) || LongestMatch(said, at + 1, _without) is not { } match)
+        {
+            return null;
+        }
+
+        without.Add(match.Meaning);
+        return 1 + match.Words;
+    }
+
+    private int? AlsoThere(string[] said, int at, List<string> also)
+    {
+        var species = _vocabularies[0].Words;
+        if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && LongestMatch(said, at + 1, species) is { } after)
+        {
+            also.Add(after.Meaning);
+            return 1 + after.Words;
+        }
+
+        if (LongestMatch(said, at, species) is { } named
+            && at + named.Words < said.Length
+            && AlsoAfter.Contains(said[at + named.Words].ToLowerInvariant()))
+        {
+            also.Add(named.Meaning);
+            return named.Words + 1;
+        }
+
+        return null;
+    }
+
+    private int? Phrase(string[] said, int at, List<KeyValuePair<string, string>> heard)
+    {
+        var best = _vocabularies
+            .Select(vocabulary => (vocabulary.Option, Match: LongestMatch(said, at, vocabulary.Words)))
+            .MaxBy(found => found.Match?.Words ?? 0);
+        if (best.Match is not { } match)
+        {
+            return null;
+        }
+
+        heard.Add(new(best.Option.Name, match.Meaning));
+        return match.Words;
+    }
+
+    private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
+    {
+        for (var count = Math.Min(2, said.Length - at); count >= 1; count--)
+        {
+            var text = string.Join(' ', said[at..(at + count)]);
+            if (NumberText.Split(text) is not { } split)
+            {
+                continue;
+            }
+
+            var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
+            if (split.After is "lines" or "line" or "rods" or "rod")
+            {
+                heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
+                return count;
+            }
+
+            if (UnitWord.Find(split.After) is { } unit && OptionFor(unit, split.Number, next, at > 0 ? said[at - 1].ToLowerInvariant() : "") is { } option)
+            {
+                heard.Add(new(option.Name, text));
+                return count + (next is "hole" or "air" or "water" or "current" ? 1 : 0);
+            }
+
+            if (count == 1)
+            {
+                missed.Add(text);
+                return 1;
+            }
+        }
+
+        return null;
+    }
+
+    private CommandOption? OptionFor(UnitWord unit, double number, string next, string before) => unit.Dimension switch
+    {
+        Dimension.Length => next == "hole" ? _options.Hole : _options.Depth,
+        Dimension.Speed => _options.Current,
+        // A bare temperature below freezing can only be the air's.
+        Dimension.Temperature => next == "water" || before == "water" ? _options.Water
+            : next == "air" || before == "air" || unit.ToBase(number) < 0 ? _options.Air
+            : null,
+        _ => null,
+    };
+
+    private static int Other(string word, List<string> missed)
+    {
+        if (!Fillers.Contains(word.ToLowerInvariant()) && word.ToLowerInvariant() is not ("air" or "water"))
+        {
+            missed.Add(word);
+        }
+
+        return 1;
+    }
+
+    private static (string Meaning, int Words)? LongestMatch(string[] said, int at, Dictionary<string, string> words)
+    {
+        for (var count = Math.Min(LongestPhrase, said.Length - at); count >= 1; count--)
+        {
+            var phrase = RecordSet.Plain(string.Join(' ', said[at..(at + count)]));
+            if (words.TryGetValue(phrase, out var meaning)
+                || (phrase.EndsWith('s') && words.TryGetValue(phrase[..^1], out meaning)))
+            {
+                return (meaning, count);
+            }
+        }
+
+        return null;
+    }
+
+    private static Dictionary<string, string> WordsOf<T>(RecordSet<T> records)
+        where T : TradeRecord =>
+        records.Words.ToDictionary(pair => pair.Key, pair => pair.Value.Name);
+}

@@ -1,0 +1,89 @@
+using CrewBot.Chat.Quantities;
+using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>Says a rig the way one angler tells another.</summary>
+internal static class RigWords
+{
+    /// <summary>The rig in six lines.</summary>
+    public static IEnumerable<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
+    [
+        $"Rod and line: {rig.Outfit.Name}; {LineOf(rig.Tied, show)}.",
+        $"Tie on: {TieOn(rig, show)}.",
+        $"Where: {Where(ask, rig, show)}; down in about {Down(rig)}.",
+        $"Work: {rig.Presentation.Work[ask.Mood]}",
+        $"Bite: {rig.Presentation.Bite}",
+        $"Drag: {show.Pulls(rig.Numbers.Drag.Low, rig.Numbers.Drag.High)} on a hand scale; weakest is {rig.Numbers.Weakest.Place}, {show.Pulls(rig.Numbers.Weakest.Low, rig.Numbers.Weakest.High)}.",
+    ];
+
+    /// <summary>The rig in a few words, for a list of alternatives.</summary>
+    public static string Brief(Rig rig, Showing show)
+    {
+        var wire = rig.Tied.Leader is { Line.Material: { Use: LineUse.Bite } wireOf } ? $" on {wireOf.Name}" : "";
+        return $"{rig.Presentation.Name}, {show.Lure(rig.Lure.Weight)}, {show.Test(rig.Tied.Mainline.Test)} {rig.Tied.Mainline.Material.Name}{wire}";
+    }
+
+    /// <summary>Reel to leader: "6 lb (2.7 kg) braid, double uni, 30 in (76 cm) of 6 lb (2.7 kg) fluorocarbon".</summary>
+    public static string LineOf(TiedRig tied, Showing show)
+    {
+        var main = $"{show.Test(tied.Mainline.Test)} {tied.Mainline.Material.Name}, {Showing.Fine(tied.Mainline.Diameter)}";
+        if (tied.Leader is not { } leader)
+        {
+            return $"{main}, straight to the lure";
+        }
+
+        var join = tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Swivel) is { } swivel
+            ? swivel.Name
+            : tied.Join!.Name;
+        return $"{main}; {join}; {show.Gap(leader.Length)} of {show.Test(leader.Line.Test)} {leader.Line.Material.Name}";
+    }
+
+    /// <summary>How far apart the trebles of a dead bait stand; null for anything else.</summary>
+    public static HookSpacing? SpacingOf(Rig rig) =>
+        rig.Presentation is { SetLine: true, Trebles: 2 } && TwoTrebleRig.Suits(rig.LureLength)
+            ? TwoTrebleRig.SpacingFor(rig.LureLength)
+            : null;
+
+    /// <summary>Capital letter first.</summary>
+    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>A mood or a size as a word.</summary>
+    public static string Word<T>(T value)
+        where T : struct, Enum =>
+        value.ToString().ToLowerInvariant();
+
+    private static string TieOn(Rig rig, Showing show)
+    {
+        if (SpacingOf(rig) is { } spacing)
+        {
+            return $"{show.Gap(rig.LureLength)} {rig.Bait?.Name ?? "dead fish"} held level on two size {rig.Hook} trebles, {show.Gap(spacing.Least)} to {show.Gap(spacing.Most)} apart: front one slides and takes the top of the head, rear one is fixed behind the back fin; {show.Lure(rig.Lure.Weight)} {rig.Lure.Material.Name} sinker";
+        }
+
+        var hook = rig.Presentation.Trebles > 0 ? $"size {rig.Hook} treble" : $"size {rig.Hook} hook";
+        var fixing = rig.Tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Snap) is { } snap
+            ? $"{rig.Tied.LureKnot.Name} to a {snap.Name}"
+            : rig.Tied.LureKnot.Name;
+        return $"{show.Lure(rig.Lure.Weight)} {rig.Lure.Material.Name} {rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
+    }
+
+    private static string Where(RigAsk ask, Rig rig, Showing show)
+    {
+        var gap = show.Gap(rig.Height);
+        var where = rig.Near switch
+        {
+            StationNear.Bottom when rig.Height.Meters == 0 => "on the bottom",
+            StationNear.Bottom => $"{gap} off bottom",
+            StationNear.Fish => $"{gap} above the fish, they feed upwards",
+            _ => $"{gap} under the ice",
+        };
+        return $"{where}; best {ask.Species.Light}";
+    }
+
+    private static string Down(Rig rig)
+    {
+        var (fast, slow) = (Showing.Span(rig.Numbers.Drop.Fast), Showing.Span(rig.Numbers.Drop.Slow));
+        return fast == slow ? fast : $"{fast.Replace(" s", "", StringComparison.Ordinal)}–{slow}";
+    }
+}

@@ -1,0 +1,27 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>Tells the asker what their words were read as and what was assumed, so that nothing is guessed in silence.</summary>
+internal static class Understanding
+{
+    public static IEnumerable<string> Of(Request request, IReadOnlyList<string> assumed)
+    {
+        var parts = new List<string>();
+        if (request.Expansion is { } expansion)
+        {
+            parts.Add($"Heard: {string.Join(", ", expansion.Options.Select(option => $"{option.Key} {option.Value}"))}.");
+            if (expansion.NotUnderstood.Count > 0)
+            {
+                parts.Add($"Not understood: {string.Join(", ", expansion.NotUnderstood.Select(Quoting.Quote))}.");
+            }
+        }
+
+        if (assumed.Count > 0)
+        {
+            parts.Add($"Assumed: {string.Join(", ", assumed)}.");
+        }
+
+        return parts.Count > 0 ? [string.Join(" ", parts)] : [];
+    }
+}

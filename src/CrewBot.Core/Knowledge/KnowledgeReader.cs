@@ -1,0 +1,68 @@
+namespace CrewBot.Core.Knowledge;
+
+/// <summary>Reads the built-in knowledge and whatever a crew lays over it, and checks the whole.</summary>
+/// <remarks>
+/// Every file is one object of sections, each a list of records. A record whose key is known already replaces just the
+/// fields it states; a new key must be a whole record.
+/// </remarks>
+public static class KnowledgeReader
+{
+    private static readonly string[] BuiltInFiles =
+    [
+        "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json", "hooks.json",
+        "break-signs.json",
+    ];
+
+    /// <summary>Reads the built-in knowledge with a crew's own file laid over it.</summary>
+    /// <param name="overlayName">The file's name, for its faults.</param>
+    /// <param name="overlay">The file's content.</param>
+    /// <returns>The knowledge, or every fault found; never throws for what a file holds.</returns>
+    public static KnowledgeReading Read(string overlayName, Stream overlay)
+    {
+        ArgumentNullException.ThrowIfNull(overlay);
+        return ReadAll([.. BuiltIn(), (overlayName, overlay)]);
+    }
+
+    internal static KnowledgeReading Read() => ReadAll([.. BuiltIn()]);
+
+    private static IEnumerable<(string Name, Stream Content)> BuiltIn() => BuiltInFiles.Select(name =>
+        (name, typeof(KnowledgeReader).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"{name} is not embedded.")));
+
+    private static KnowledgeReading ReadAll(IReadOnlyList<(string Name, Stream Content)> files)
+    {
+        var faults = new List<KnowledgeFault>();
+        var drafts = new DraftRecords(faults);
+        foreach (var (name, content) in files)
+        {
+            using (content)
+            {
+                drafts.Add(name, content);
+            }
+        }
+
+        var json = KnowledgeJson.Strict;
+        var knowledge = new TradeKnowledge
+        {
+            Species = drafts.Take("species", json.Species),
+            Presentations = drafts.Take("presentations", json.Presentation),
+            Baits = drafts.Take("baits", json.Bait),
+            Outfits = drafts.Take("outfits", json.Outfit),
+            Lines = drafts.Take("lines", json.LineMaterial),
+            LureMaterials = drafts.Take("lureMaterials", json.LureMaterial),
+            Knots = drafts.Take("knots", json.Knot),
+            Hardware = drafts.Take("hardware", json.Hardware),
+            Hooks = drafts.Take("hooks", json.HookRating),
+            SplitShot = drafts.Take("splitShot", json.SplitShot),
+            BreakSigns = drafts.Take("breakSigns", json.BreakSign),
+            Waters = drafts.Take("waters", json.WaterRules),
+        };
+        drafts.RefuseLeftOver();
+        if (faults.Count == 0)
+        {
+            faults.AddRange(KnowledgeRules.Check(knowledge, drafts.FileOf));
+        }
+
+        return new KnowledgeReading(faults.Count == 0 ? knowledge : null, faults);
+    }
+}

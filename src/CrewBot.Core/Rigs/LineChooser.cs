@@ -1,0 +1,145 @@
+using CrewBot.Core.Knowledge;
+using UnitsNet;
+
+namespace CrewBot.Core.Rigs;
+
+/// <summary>Chooses rod, mainline, join, leader and metal for a fish and a presentation.</summary>
+internal sealed class LineChooser(TradeKnowledge knowledge)
+{
+    private static readonly string[] MainlinesInOrder = ["braid", "fluorocarbon", "nylon"];
+    private static readonly string[] LeadersInOrder = ["fluorocarbon", "nylon"];
+    private static readonly string[] BiteLeadersInOrder = ["steel", "titanium"];
+    private static readonly string[] JoinsInOrder = ["double-uni", "alberto", "fg"];
+
+    private static readonly Length JiggedBiteLeader = Length.FromInches(12);
+    private static readonly Length SetBiteLeader = Length.FromInches(18);
+
+    /// <summary>Chooses the lines.</summary>
+    /// <param name="ask">What is asked.</param>
+    /// <param name="presentation">How it will be fished; it has an outfit for the species' class.</param>
+    /// <param name="biteLeader">Whether teeth call for wire.</param>
+    public Choice<RigParts> Choose(RigAsk ask, Presentation presentation, bool biteLeader)
+    {
+        if (FirstAllowed(MainlinesInOrder, ask) is not { } main)
+        {
+            return (FormattableString)$"every mainline is ruled out; allow braid, fluorocarbon or nylon";
+        }
+
+        var leader = FirstAllowed(biteLeader ? BiteLeadersInOrder : LeadersInOrder, ask);
+        if (leader is null && biteLeader)
+        {
+            return (FormattableString)$"{ask.Species.Name} cut line and wire is ruled out; allow steel or titanium";
+        }
+
+        if (leader is null && main.Key == "braid" && ask.Species.LineShyness != Shyness.Low)
+        {
+            return (FormattableString)$"{ask.Species.Name} shy from braid and every leader is ruled out; allow fluorocarbon or nylon";
+        }
+
+        return Strongest(ask, presentation, main, leader);
+    }
+
+    private RigParts Strongest(RigAsk ask, Presentation presentation, LineMaterial main, LineMaterial? leader)
+    {
+        var pull = WorkingPull.Of(ask.Species.Weights[ask.Size]);
+        var usual = IndexOf(presentation.Outfits[ask.Species.Class]);
+        var rung = Math.Clamp(usual + StepsFor(ask.Size), 0, knowledge.Outfits.Count - 1);
+        var start = rung;
+        while (true)
+        {
+            var outfit = knowledge.Outfits[rung];
+            var joins = JoinsInOrder.Select(key => knowledge.Knots[key]).ToList();
+            foreach (var join in joins)
+            {
+                var tied = Tie(ask, presentation, outfit, main, leader, join);
+                if (WeakestLink.Of(RigStrength.LinksOf(tied)).Low >= pull || (rung == knowledge.Outfits.Count - 1 && join == joins[^1]))
+                {
+                    var why = new LineReasons(ask, presentation, outfit, tied, pull, joins[0]);
+                    return new RigParts(outfit, tied, why.Give(usual, start, rung));
+                }
+
+                if (tied.Join != join)
+                {
+                    break; // no line-to-line join in this rig: another would change nothing
+                }
+            }
+
+            rung++;
+        }
+    }
+
+    private TiedRig Tie(
+        RigAsk ask, Presentation presentation, Outfit outfit, LineMaterial main, LineMaterial? leader, Knot join)
+    {
+        var mainline = new LineChoice(main, main.Key == "braid" ? outfit.Braid : outfit.SingleStrand);
+        var bite = leader?.Use == LineUse.Bite;
+        if (leader is null || (main.Key == leader.Key && !bite))
+        {
+            return new TiedRig
+            {
+                Mainline = mainline,
+                LureKnot = LureKnot(presentation, bite: false),
+                Hardware = [.. Metal(presentation.Snap, HardwareKind.Snap, mainline.Test)],
+            };
+        }
+
+        var line = new LineChoice(leader, bite ? outfit.Wire : outfit.Leader);
+        var swivel = bite || presentation.TwistsLine;
+        var strongest = mainline.Test > line.Test ? mainline.Test : line.Test;
+        return new TiedRig
+        {
+            Mainline = mainline,
+            Leader = new Leader(line, LengthOf(ask.Species, presentation, bite)),
+            Join = swivel ? knowledge.Knots["palomar"] : join,
+            LureKnot = LureKnot(presentation, bite),
+            Hardware =
+            [
+                .. Metal(swivel, HardwareKind.Swivel, strongest),
+                .. Metal(presentation.Snap || (bite && !presentation.SetLine), HardwareKind.Snap, line.Test),
+            ],
+        };
+    }
+
+    private Knot LureKnot(Presentation presentation, bool bite)
+    {
+        var usual = knowledge.Knots[presentation.Knot];
+        return bite ? knowledge.Knots["crimp"] : usual.Kind == KnotKind.Crimp ? knowledge.Knots["palomar"] : usual;
+    }
+
+    // The smallest piece that is no weaker than the line it stands in.
+    private IEnumerable<Hardware> Metal(bool wanted, HardwareKind kind, Force line)
+    {
+        var pieces = knowledge.Hardware.Where(piece => piece.Kind == kind).OrderBy(piece => piece.Rated.Newtons).ToList();
+        return wanted ? [pieces.FirstOrDefault(piece => piece.Rated >= line) ?? pieces[^1]] : [];
+    }
+
+    private static Length LengthOf(Species species, Presentation presentation, bool bite) => bite
+        ? presentation.SetLine ? SetBiteLeader : JiggedBiteLeader
+        : species.LineShyness switch
+        {
+            Shyness.High => Length.FromInches(36),
+            Shyness.Moderate => Length.FromInches(30),
+            _ => Length.FromInches(24),
+        };
+
+    private LineMaterial? FirstAllowed(string[] keys, RigAsk ask) =>
+        keys.Where(key => !ask.Without.Contains(key)).Select(key => knowledge.Lines[key]).FirstOrDefault();
+
+    private int IndexOf(string outfit)
+    {
+        var index = 0;
+        while (knowledge.Outfits[index].Key != outfit)
+        {
+            index++;
+        }
+
+        return index;
+    }
+
+    private static int StepsFor(FishSize size) => size switch
+    {
+        FishSize.Small => -1,
+        FishSize.Typical => 0,
+        _ => 1,
+    };
+}

@@ -1,0 +1,82 @@
+using CrewBot.Core.Knowledge;
+using UnitsNet;
+
+namespace CrewBot.Core.Rigs;
+
+/// <summary>Says why a rig's lines are what they are.</summary>
+internal sealed class LineReasons(
+    RigAsk ask, Presentation presentation, Outfit outfit, TiedRig tied, Force pull, Knot usualJoin)
+{
+    /// <summary>Gives the reasons, reel to lure.</summary>
+    /// <param name="usual">The rung that the presentation takes for this class of fish.</param>
+    /// <param name="start">The rung after the size of the fish had its say.</param>
+    /// <param name="rung">The rung that was taken.</param>
+    public IReadOnlyList<Reason> Give(int usual, int start, int rung)
+    {
+        var reasons = new List<Reason>
+        {
+            new("rod", Rod(usual, start, rung)),
+            new("mainline", Mainline()),
+        };
+        if (tied.Leader is { } leader)
+        {
+            reasons.Add(new("join", Join(leader)));
+            reasons.Add(new("leader", LeaderWhy(leader)));
+        }
+
+        reasons.Add(new("knot", (FormattableString)$"{tied.LureKnot.Name}: {tied.LureKnot.Note}"));
+        reasons.AddRange(tied.Hardware.Select(piece => new Reason(
+            NameOf(piece.Kind), $"{piece.Name}, rated {piece.Rated:test}: the smallest that is no weaker than the line.")));
+        return reasons;
+    }
+
+    private FormattableString Rod(int usual, int start, int rung) => rung > start
+        ? $"The {outfit.Name} instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
+        : start != usual
+            ? $"The {outfit.Name}: one step {(start > usual ? "up" : "down")} for a {Size()} fish."
+            : (FormattableString)$"The {outfit.Name} is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
+
+    private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"
+        ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."
+        : (FormattableString)$"{tied.Mainline.Material.Name}, since braid is ruled out: it stretches more, so set harder.";
+
+    private FormattableString Join(Leader leader)
+    {
+        if (tied.HasSwivel)
+        {
+            return leader.Line.Material.Use == LineUse.Bite
+                ? $"A swivel between {tied.Mainline.Material.Name} and wire: wire is not knotted to line."
+                : (FormattableString)$"A small swivel, because a {presentation.Name} twists line.";
+        }
+
+        return tied.Join == usualJoin
+            ? $"{tied.Join!.Name}: quick with cold hands. Not the strongest, but strong enough here."
+            : (FormattableString)$"{tied.Join!.Name}, better tied at home: a {usualJoin.Name} would be the weak point for a {Size()} {ask.Species.Name}.";
+    }
+
+    private FormattableString LeaderWhy(Leader leader) => leader.Line.Material.Use == LineUse.Bite
+        ? $"{Teeth()}: {leader.Length:gap} of {leader.Line.Material.Name} keeps their teeth off the line."
+        : (FormattableString)$"{leader.Length:gap} of {leader.Line.Material.Name}: {Shy(ask.Species.LineShyness)}, and it stands rubbing better than braid.";
+
+    private string Teeth() => ask.Species.Teeth == Knowledge.Teeth.Cuts
+        ? $"{ask.Species.Name} cut anything but wire"
+        : "Something with teeth is about";
+
+    private string Size() => ask.Size.ToString().ToLowerInvariant();
+
+    private static string Plural(string name) => name.EndsWith('s') ? name : name + "s";
+
+    private static string Shy(Shyness shyness) => shyness switch
+    {
+        Shyness.High => "they are line-shy",
+        Shyness.Moderate => "they mind braid in clear water",
+        _ => "they hardly mind line",
+    };
+
+    private static string NameOf(HardwareKind kind) => kind switch
+    {
+        HardwareKind.Swivel => "swivel",
+        HardwareKind.Snap => "snap",
+        _ => "split ring",
+    };
+}

@@ -1,0 +1,166 @@
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Core.Rigs;
+
+/// <summary>Plans a rig: makes candidates from the trade's knowledge, keeps what the conditions allow, best first.</summary>
+/// <param name="knowledge">What the trade knows.</param>
+/// <remarks>
+/// Pure: the same question gets the same plan. Deeper water or more current never gives a lighter lure of the same
+/// presentation, a more negative mood never a larger one, a heavier fish never a lighter line.
+/// </remarks>
+public sealed class RigPlanner(TradeKnowledge knowledge)
+{
+    private const int MostAlternatives = 2;
+
+    private readonly LineChooser _lines = new(knowledge);
+    private readonly LureChooser _lures = new(knowledge);
+    private readonly BaitChooser _baits = new(knowledge);
+
+    /// <summary>Plans.</summary>
+    /// <param name="ask">What is asked; its ranges are those of <see cref="RigAsk"/>.</param>
+    /// <returns>A plan with up to two alternatives, or what stands in the way.</returns>
+    public RigPlanning Plan(RigAsk ask)
+    {
+        var rigs = new List<Rig>();
+        FormattableString? obstacle = null;
+        foreach (var presentation in Candidates(ask))
+        {
+            var choice = Build(ask, presentation, biteLeader: ask.Species.Teeth == Teeth.Cuts);
+            obstacle ??= choice.Obstacle;
+            if (choice.Made is not { } rig)
+            {
+                continue;
+            }
+
+            rigs.Add(rig);
+            if (rigs.Count == 1 && ThreatensLeader(ask) && Build(ask, presentation, biteLeader: true).Made is { } wired)
+            {
+                rigs.Add(wired);
+            }
+
+            if (rigs.Count > MostAlternatives)
+            {
+                break;
+            }
+        }
+
+        return rigs.Count > 0
+            ? new RigPlanning { Plan = new RigPlan(rigs[0], rigs[1..]) }
+            : new RigPlanning { Obstacle = obstacle ?? NothingSuits(ask) };
+    }
+
+    /// <summary>What suits the species in this mood, best first; or just what was asked for.</summary>
+    private IEnumerable<Presentation> Candidates(RigAsk ask)
+    {
+        if (ask.Presentation is { } wanted)
+        {
+            return wanted.Work.ContainsKey(ask.Mood) && wanted.StartWeight.ContainsKey(ask.Species.Class) ? [wanted] : [];
+        }
+
+        return ask.Species.Presentations[ask.Mood].Select(key => knowledge.Presentations[key]);
+    }
+
+    private Choice<Rig> Build(RigAsk ask, Presentation presentation, bool biteLeader)
+    {
+        if (RuledOut(ask, presentation) is { } rule)
+        {
+            return rule;
+        }
+
+        var lines = _lines.Choose(ask, presentation, biteLeader);
+        if (lines.Made is not { } parts)
+        {
+            return lines.Obstacle!;
+        }
+
+        var lure = _lures.Choose(ask, presentation, parts.Tied.Mainline.InWater);
+        if (lure.Made is not { } chosen)
+        {
+            return lure.Obstacle!;
+        }
+
+        var bait = _baits.Choose(ask, presentation);
+        return bait.Made is { } morsel ? Assemble(ask, presentation, parts, chosen, morsel) : bait.Obstacle!;
+    }
+
+    private Choice<Rig> Assemble(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure chosen, ChosenBait bait)
+    {
+        var hook = HookChooser.Choose(ask, presentation, chosen.Size);
+        var tied = parts.Tied with
+        {
+            Lure = chosen.Lure,
+            Hook = knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook),
+        };
+        if (RigArithmetic.Of(ask, tied, chosen.Lure, knowledge.Lines["nylon"]) is not { } numbers)
+        {
+            return (FormattableString)$"no {presentation.Name} gets down to {ask.Depth} in {ask.Current} of current";
+        }
+
+        return new Rig
+        {
+            Presentation = presentation,
+            Outfit = parts.Outfit,
+            Tied = tied,
+            Lure = chosen.Lure,
+            LureLength = chosen.Size.Length,
+            Near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom,
+            Height = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood],
+            Hook = hook,
+            IsLightest = chosen.IsLightest,
+            IsHeaviest = chosen.IsHeaviest,
+            Bait = bait.Bait,
+            Numbers = numbers,
+            Reasons =
+            [
+                PresentationWhy(ask, presentation),
+                .. parts.Reasons,
+                .. chosen.Reasons,
+                new("hook", HookChooser.Why(ask, presentation, hook)),
+                new("bait", bait.Why),
+                .. RigWorkings.Of(ask, tied, chosen.Lure, numbers),
+            ],
+            Cautions = RigCautions.For(ask, presentation, tied, chosen, bait.Bait, numbers),
+        };
+    }
+
+    private static Reason PresentationWhy(RigAsk ask, Presentation presentation)
+    {
+        var mood = ask.Mood.ToString().ToLowerInvariant();
+        var order = ask.Species.Presentations[ask.Mood].ToList().IndexOf(presentation.Key);
+        return new("presentation", order switch
+        {
+            0 => $"{presentation.Name}: the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            > 0 => $"{presentation.Name}: number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            _ => (FormattableString)$"{presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
+        });
+    }
+
+    private static FormattableString? RuledOut(RigAsk ask, Presentation presentation)
+    {
+        if (ask.Without.Contains(presentation.Key))
+        {
+            return $"a {presentation.Name} is ruled out";
+        }
+
+        if (presentation.Trebles > 0 && ask.Without.Contains(Ban.Treble))
+        {
+            return $"a {presentation.Name} carries trebles, which are ruled out";
+        }
+
+        if (presentation.Trebles > ask.Rules?.TreblesPerLine)
+        {
+            return $"a {presentation.Name} carries {presentation.Trebles} trebles; {ask.Rules.Name} allows {ask.Rules.TreblesPerLine}";
+        }
+
+        return presentation.Hooks > ask.Rules?.HooksPerLine
+            ? $"a {presentation.Name} carries {presentation.Hooks} hooks; {ask.Rules.Name} allows {ask.Rules.HooksPerLine}"
+            : (FormattableString?)null;
+    }
+
+    private static bool ThreatensLeader(RigAsk ask) =>
+        ask.Species.Teeth != Teeth.Cuts && ask.AlsoThere.Any(other => other.Teeth == Teeth.Cuts);
+
+    private static FormattableString NothingSuits(RigAsk ask) => ask.Presentation is { } wanted
+        ? $"a {wanted.Name} does not suit {ask.Mood.ToString().ToLowerInvariant()} {ask.Species.Name}"
+        : (FormattableString)$"nothing I know suits {ask.Mood.ToString().ToLowerInvariant()} {ask.Species.Name}";
+}

@@ -1,0 +1,32 @@
+using UnitsNet;
+
+namespace CrewBot.Core.Rigs;
+
+/// <summary>Where a rig gives way, and at what pull.</summary>
+/// <param name="Place">The place likeliest to go first: the one with the lowest low end.</param>
+/// <param name="Low">The pull at which the rig may already break.</param>
+/// <param name="High">The pull that no rig of these parts outlasts.</param>
+/// <remarks>
+/// Every link carries the whole load once, so the smallest rules and efficiencies do not multiply: two 85 % knots leave
+/// 85 %, not 72 %.
+/// </remarks>
+public sealed record WeakestLink(string Place, Force Low, Force High)
+{
+    /// <summary>Finds the weakest of a rig's links.</summary>
+    /// <param name="links">The links from rod to hook, at least one; of equals, the first is named.</param>
+    /// <exception cref="ArgumentException"><paramref name="links"/> is empty.</exception>
+    public static WeakestLink Of(IEnumerable<Link> links)
+    {
+        var all = links.ToList();
+        if (all.Count == 0)
+        {
+            throw new ArgumentException("A rig has at least one link.", nameof(links));
+        }
+
+        var first = all.MinBy(link => link.Low.Newtons)!;
+        return new WeakestLink(first.Place, first.Low, Force.FromNewtons(all.Min(link => link.High.Newtons)));
+    }
+
+    /// <summary>Tells whether one link is sure to part before another, whatever the knots turn out to hold.</summary>
+    public static bool SurelyBefore(Link one, Link other) => one.High.Newtons < other.Low.Newtons;
+}
