@@ -50,6 +50,11 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
 
     private async Task<ReadOnlyMemory<byte>> RunAsync(RestRequest request, CancellationToken cancellationToken)
     {
+        if (request.Patience <= TimeSpan.Zero)
+        {
+            throw new DiscordApiException(request.Route, "not sent: its time was over");
+        }
+
         var call = new RestCall(request, clock);
         using var patience = new CancellationTokenSource(request.Patience, clock);
         using var either = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken, patience.Token);
