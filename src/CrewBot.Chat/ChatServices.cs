@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Lines;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
@@ -18,7 +19,16 @@ public static class ChatServices
         services.AddSingleton<RigPlanner>();
         services.AddSingleton<RigOptions>();
         services.AddSingleton<RigShorthand>();
+        services.AddSingleton<RigPairing>();
+        services.AddSingleton<RigSpread>();
         services.AddSingleton<ICommandHandler, PlanRig>();
+        services.AddSingleton<ICommandHandler, PairRigs>();
+        services.AddSingleton<ICommandHandler, SpreadCrew>();
+        services.AddSingleton<ICommandHandler, CheckRig>();
+        services.AddSingleton<ICommandHandler, ExplainBreak>();
+        services.AddSingleton<ICommandHandler, DropLure>();
+        services.AddSingleton<ICommandHandler, CompareLines>();
+        services.AddSingleton<ICommandHandler, FillSpool>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

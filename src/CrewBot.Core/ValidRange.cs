@@ -3,7 +3,10 @@ namespace CrewBot.Core;
 /// <summary>The one check behind every "outside the source's range" refusal. NaN never passes.</summary>
 internal static class ValidRange
 {
-    /// <summary>Returns <paramref name="value"/> when it lies from <paramref name="least"/> to <paramref name="most"/>, both included.</summary>
+    /// <summary>
+    /// Returns <paramref name="value"/> when it lies from <paramref name="least"/> to <paramref name="most"/>, both
+    /// included.
+    /// </summary>
     public static double Closed(double value, double least, double most, string unit, string parameter) =>
         value >= least && value <= most
             ? value

@@ -1,1 +1,3 @@
-Console.WriteLine("CrewBot");
+using CrewBot.Worker.Configuration;
+
+return await Start.RunAsync(args, Surroundings.OfThisProcess());

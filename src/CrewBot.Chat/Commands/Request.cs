@@ -5,9 +5,10 @@ namespace CrewBot.Chat.Commands;
 
 /// <summary>A command whose options have been read.</summary>
 /// <param name="call">The call as delivered.</param>
+/// <param name="info">The command.</param>
 /// <param name="values">The values by option name.</param>
 /// <param name="expansion">What a shorthand was read as; null when there was none.</param>
-public sealed class Request(CommandCall call, IReadOnlyDictionary<string, object> values, Expansion? expansion)
+public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDictionary<string, object> values, Expansion? expansion)
 {
     public string Id => call.Id;
 
@@ -23,8 +24,12 @@ public sealed class Request(CommandCall call, IReadOnlyDictionary<string, object
     /// <summary>What a shorthand was read as; null when there was none.</summary>
     public Expansion? Expansion => expansion;
 
-    /// <summary>The options as they were written, whether by name or by shorthand.</summary>
-    public IReadOnlyDictionary<string, string> Written => call.Options;
+    /// <summary>The options as they were written; the words of a shorthand have become options by now.</summary>
+    public IReadOnlyDictionary<string, string> Written { get; } =
+        call.Options.Where(option => option.Key != info.Shorthand?.Words.Name).ToDictionary();
+
+    /// <summary>The whole command as a person would type it, without shorthand.</summary>
+    public string Command => CommandLine.Write(info.Path, Written);
 
     public bool Has(CommandOption option) => values.ContainsKey(option.Name);
 

@@ -48,7 +48,7 @@ internal static class RequestReading
             return new Misread($"{twice} is given twice: keep one.");
         }
 
-        return new Request(call with { Options = written }, values, expansion);
+        return new Request(call with { Options = written }, info, values, expansion);
     }
 
     private static Expansion? Expand(CommandCall call, CommandInfo info, out IReadOnlyDictionary<string, string> written)

@@ -45,7 +45,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
                 .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
             ],
             Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
-            Cautions = [.. first.Cautions.Select(caution => $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})")],
+            Cautions = [.. first.Cautions.Select(caution => RigWords.CautionOf(caution, show))],
             Actions = Actions(request, question, first),
         };
     }
@@ -79,16 +79,13 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
         }
 
         Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
-        var same = CommandLine.Write(Info.Path, Changed(request));
-        actions.Add(new("Why", ActionKind.Why, same));
-        actions.Add(new("Share", ActionKind.Share, same));
+        actions.AddRange(ReplyAction.WhyAndShare(request));
         return actions;
     }
 
-    // The words of a shorthand have become options by now.
-    private Dictionary<string, string> Changed(Request request, params (CommandOption Option, string? Text)[] changes)
+    private static Dictionary<string, string> Changed(Request request, params (CommandOption Option, string? Text)[] changes)
     {
-        var written = request.Written.Where(option => option.Key != options.Ask.Name).ToDictionary();
+        var written = request.Written.ToDictionary();
         foreach (var (option, text) in changes)
         {
             written.Remove(option.Name);

@@ -46,6 +46,10 @@ internal static class RigWords
             ? TwoTrebleRig.SpacingFor(rig.LureLength)
             : null;
 
+    /// <summary>A caution with what set it off.</summary>
+    public static string CautionOf(Caution caution, Showing show) =>
+        $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})";
+
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
@@ -54,7 +58,8 @@ internal static class RigWords
         where T : struct, Enum =>
         value.ToString().ToLowerInvariant();
 
-    private static string TieOn(Rig rig, Showing show)
+    /// <summary>What is tied on, without the full stop.</summary>
+    public static string TieOn(Rig rig, Showing show)
     {
         if (SpacingOf(rig) is { } spacing)
         {

@@ -6,8 +6,8 @@ namespace CrewBot.Core.Fish;
 /// <param name="Margin">Hole diameter less the widest part of the load; negative when it does not pass.</param>
 /// <param name="FreeShare">The margin as a share of the hole's diameter.</param>
 /// <remarks>
-/// Geometry: a round fish is G/π across, a deep-bodied one is judged by its depth, and a hook or treble outside the mouth
-/// counts with its span, for it can catch the rim. The room asked for is judgement.
+/// Geometry: a round fish is G/π across, a deep-bodied one is judged by its depth, and a hook or treble outside the
+/// mouth counts with its span, for it can catch the rim. The room asked for is judgement.
 /// </remarks>
 public sealed record HoleFit(Length Margin, Ratio FreeShare)
 {
@@ -17,7 +17,9 @@ public sealed record HoleFit(Length Margin, Ratio FreeShare)
     /// <summary>Whether it passes at all: a round fish of girth G does when G is at most π D.</summary>
     public bool Passes => Margin.Meters >= 0;
 
-    /// <summary>Whether it passes with less than a tenth of the hole to spare, for free hooks, ice lip and hand.</summary>
+    /// <summary>
+    /// Whether it passes with less than a tenth of the hole to spare, for free hooks, ice lip and hand.
+    /// </summary>
     public bool Tight => Passes && FreeShare.DecimalFractions < TightBelow;
 
     /// <summary>Whether 15 % or more of the hole stays free.</summary>

@@ -7,21 +7,31 @@ namespace CrewBot.Core.Knowledge;
 /// <summary>Records as the files state them, later files laid over earlier ones, before they are read as what they are.</summary>
 internal sealed class DraftRecords(List<KnowledgeFault> faults)
 {
-    private static readonly JsonDocumentOptions Lenient =
-        new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+    private static readonly JsonDocumentOptions Lenient = new()
+    {
+        CommentHandling = JsonCommentHandling.Skip,
+        AllowTrailingCommas = true,
+        AllowDuplicateProperties = false,
+    };
 
     private readonly Dictionary<string, Dictionary<string, Draft>> _sections = [];
-    private readonly Dictionary<string, string> _files = [];
+    private readonly List<(string File, string Section)> _stated = [];
+    private readonly HashSet<string> _taken = [];
 
     /// <summary>Takes in one file.</summary>
-    public void Add(string file, Stream content)
+    public void Add(LaidFile file, Stream content)
     {
         try
         {
             if (JsonNode.Parse(content, documentOptions: Lenient) is not JsonObject root)
             {
-                faults.Add(new(file, "", "", "The file must be one object of sections, such as { \"species\": [ … ] }."));
+                faults.Add(new(file.Name, "", "", "The file must be one object of sections, such as { \"species\": [ … ] }."));
                 return;
+            }
+
+            if (file.ByCrew)
+            {
+                RefuseBrokenText(root);
             }
 
             foreach (var (section, records) in root)
@@ -31,7 +41,11 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         }
         catch (JsonException unreadable)
         {
-            faults.Add(new(file, "", "", $"Not valid JSON at line {unreadable.LineNumber + 1}: mend it there."));
+            faults.Add(new(file.Name, "", "", RemedyFor(unreadable)));
+        }
+        catch (InvalidOperationException)
+        {
+            faults.Add(new(file.Name, "", "", "Some text in it is not whole UTF-8: save the file again as UTF-8."));
         }
     }
 
@@ -39,90 +53,95 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     public RecordSet<T> Take<T>(string section, JsonTypeInfo<T> type)
         where T : TradeRecord
     {
+        _taken.Add(section);
         var records = new List<T>();
-        if (_sections.Remove(section, out var drafts))
+        foreach (var (key, draft) in DraftsOf(section))
         {
-            foreach (var (key, draft) in drafts)
+            // Naming every misfit costs more than reading the record, and a built-in one has been tested.
+            var misfits = draft.File.ByCrew ? RecordShape.Misfits(draft.Content, type).ToList() : [];
+            if (misfits.Count == 0)
             {
-                try
-                {
-                    records.Add(draft.Content.Deserialize(type)!);
-                }
-                catch (JsonException wrong)
-                {
-                    faults.Add(new(draft.File, $"{section}/{key}", FieldOf(wrong), RemedyOf(wrong)));
-                }
+                records.Add(draft.Content.Deserialize(type)!);
             }
+
+            faults.AddRange(misfits.Select(misfit =>
+                new KnowledgeFault(draft.File.Name, $"{section}/{key}", misfit.Field, misfit.Remedy)));
         }
 
         return new RecordSet<T>(records);
     }
 
     /// <summary>Reports every section that nobody took.</summary>
-    public void RefuseLeftOver()
-    {
-        foreach (var (section, drafts) in _sections)
-        {
-            faults.Add(new(drafts.Values.First().File, section, "", "There is no such section: check its spelling."));
-        }
-    }
+    public void RefuseLeftOver() => faults.AddRange(_stated
+        .Where(entry => !_taken.Contains(entry.Section))
+        .Select(entry => new KnowledgeFault(entry.File, entry.Section, "", "There is no such section: check its spelling.")));
 
     /// <summary>The file that had the last word on a record.</summary>
-    public string FileOf(string section, string key) => _files.GetValueOrDefault($"{section}/{key}", "");
+    public LaidFile FileOf(string section, string key) => DraftsOf(section)[key].File;
 
-    private void AddSection(string file, string section, JsonNode? records)
+    private Dictionary<string, Draft> DraftsOf(string section) =>
+        _sections.TryGetValue(section, out var drafts) ? drafts : _sections[section] = [];
+
+    private void AddSection(LaidFile file, string section, JsonNode? records)
     {
+        _stated.Add((file.Name, section));
         if (records is not JsonArray list)
         {
-            faults.Add(new(file, section, "", "A section must be a list of records: [ … ]."));
+            faults.Add(new(file.Name, section, "", "A section must be a list of records: [ … ]."));
             return;
         }
 
-        var drafts = _sections.TryGetValue(section, out var known) ? known : _sections[section] = [];
+        var drafts = DraftsOf(section);
+        var seen = new HashSet<string>();
         foreach (var record in list)
         {
-            if (record is JsonObject content && content["key"] is JsonValue value && value.TryGetValue<string>(out var key))
+            if (record is not JsonObject content || content["key"] is not JsonValue value || !value.TryGetValue<string>(out var key))
             {
-                Lay(file, section, drafts, key, content);
+                faults.Add(new(file.Name, section, "key", "Every record needs a key, such as \"walleye\"."));
+            }
+            else if (!seen.Add(key))
+            {
+                faults.Add(new(file.Name, $"{section}/{key}", "key", "This key stands twice in the file: keep one."));
             }
             else
             {
-                faults.Add(new(file, section, "key", "Every record needs a key, such as \"walleye\"."));
+                drafts[key] = new Draft(file, Laid(drafts.GetValueOrDefault(key), file, content));
             }
         }
     }
 
-    private void Lay(string file, string section, Dictionary<string, Draft> drafts, string key, JsonObject content)
+    private static JsonObject Laid(Draft? below, LaidFile file, JsonObject content)
     {
-        _files[$"{section}/{key}"] = file;
-        if (!drafts.TryGetValue(key, out var below))
+        if (!file.ByCrew)
         {
-            drafts[key] = new Draft(file, content);
-            return;
+            return content;
         }
 
-        if (below.File == file)
-        {
-            faults.Add(new(file, $"{section}/{key}", "key", "This key stands twice in the file: keep one."));
-            return;
-        }
-
-        foreach (var (field, stated) in content)
-        {
-            below.Content[field] = stated?.DeepClone();
-        }
-
-        drafts[key] = below with { File = file };
+        var laid = below?.Content ?? [];
+        MergePatch.Apply(laid, content);
+        return laid;
     }
 
-    private static string FieldOf(JsonException wrong) => (wrong.Path ?? "").TrimStart('$', '.');
-
-    private static string RemedyOf(JsonException wrong)
+    // Text is decoded only when it is read, and half a character then throws: read all of it here, once.
+    private static void RefuseBrokenText(JsonNode? node)
     {
-        var message = wrong.Message;
-        var tail = message.IndexOf(" Path: ", StringComparison.Ordinal);
-        return tail > 0 ? message[..tail] : message;
+        switch (node)
+        {
+            case JsonObject fields:
+                fields.ToList().ForEach(field => RefuseBrokenText(field.Value));
+                break;
+            case JsonArray items:
+                items.ToList().ForEach(RefuseBrokenText);
+                break;
+            case JsonValue value:
+                value.TryGetValue<string>(out _);
+                break;
+        }
     }
 
-    private sealed record Draft(string File, JsonObject Content);
+    private static string RemedyFor(JsonException unreadable) => unreadable.LineNumber is { } line
+        ? $"Not valid JSON at line {line + 1}: mend it there."
+        : $"Not valid JSON: {unreadable.Message}";
+
+    private sealed record Draft(LaidFile File, JsonObject Content);
 }

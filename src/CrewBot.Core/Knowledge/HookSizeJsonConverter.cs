@@ -12,7 +12,7 @@ internal sealed class HookSizeJsonConverter : JsonConverter<HookSize>
         var text = reader.TokenType == JsonTokenType.String ? reader.GetString()! : "";
         return HookSize.TryParse(text, out var size)
             ? size
-            : throw new JsonException($"'{text}' is no hook size; write it as text, such as \"6\" or \"2/0\".");
+            : throw new UnfitValueException($"'{text}' is no hook size; write it as text, such as \"6\" or \"2/0\".");
     }
 
     public override void Write(Utf8JsonWriter writer, HookSize value, JsonSerializerOptions options) =>

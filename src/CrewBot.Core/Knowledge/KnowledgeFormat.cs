@@ -14,6 +14,7 @@ internal static class KnowledgeFormat
             PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
             UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
             RespectNullableAnnotations = true,
+            RespectRequiredConstructorParameters = true,
         };
         options.Converters.Add(new QuantityJsonConverter<Length>("24 ft", ReadLength));
         options.Converters.Add(new QuantityJsonConverter<Mass>("1/8 oz", ReadMass));
@@ -76,5 +77,5 @@ internal static class KnowledgeFormat
 
     private static void AddName<T>(JsonSerializerOptions options)
         where T : struct, Enum =>
-        options.Converters.Add(new JsonStringEnumConverter<T>(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false));
+        options.Converters.Add(new NameJsonConverter<T>());
 }

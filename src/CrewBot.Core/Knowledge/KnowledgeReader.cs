@@ -2,8 +2,9 @@ namespace CrewBot.Core.Knowledge;
 
 /// <summary>Reads the built-in knowledge and whatever a crew lays over it, and checks the whole.</summary>
 /// <remarks>
-/// Every file is one object of sections, each a list of records. A record whose key is known already replaces just the
-/// fields it states; a new key must be a whole record.
+/// Every file is one object of sections, each a list of records. A record whose key is known already changes just the
+/// fields it states, down into objects (RFC 7396, JSON Merge Patch: null takes a field away, a list replaces the list);
+/// a new key must be a whole record.
 /// </remarks>
 public static class KnowledgeReader
 {
@@ -20,24 +21,24 @@ public static class KnowledgeReader
     public static KnowledgeReading Read(string overlayName, Stream overlay)
     {
         ArgumentNullException.ThrowIfNull(overlay);
-        return ReadAll([.. BuiltIn(), (overlayName, overlay)]);
+        return ReadAll([.. BuiltIn(), (new LaidFile(overlayName, ByCrew: true), overlay)]);
     }
 
     internal static KnowledgeReading Read() => ReadAll([.. BuiltIn()]);
 
-    private static IEnumerable<(string Name, Stream Content)> BuiltIn() => BuiltInFiles.Select(name =>
-        (name, typeof(KnowledgeReader).Assembly.GetManifestResourceStream(name)
+    private static IEnumerable<(LaidFile File, Stream Content)> BuiltIn() => BuiltInFiles.Select(name =>
+        (new LaidFile(name, ByCrew: false), typeof(KnowledgeReader).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"{name} is not embedded.")));
 
-    private static KnowledgeReading ReadAll(IReadOnlyList<(string Name, Stream Content)> files)
+    private static KnowledgeReading ReadAll(IReadOnlyList<(LaidFile File, Stream Content)> files)
     {
         var faults = new List<KnowledgeFault>();
         var drafts = new DraftRecords(faults);
-        foreach (var (name, content) in files)
+        foreach (var (file, content) in files)
         {
             using (content)
             {
-                drafts.Add(name, content);
+                drafts.Add(file, content);
             }
         }
 

@@ -20,7 +20,7 @@ internal sealed class QuantityJsonConverter<T>(string example, Func<double, stri
             return quantity;
         }
 
-        throw new JsonException($"'{text}' can't be read; write a number and a unit, such as \"{example}\".");
+        throw new UnfitValueException($"'{text}' can't be read; write a number and a unit, such as \"{example}\".");
     }
 
     public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
@@ -36,6 +36,7 @@ internal sealed class QuantityJsonConverter<T>(string example, Func<double, stri
 
         return parts switch
         {
+            _ when !double.IsFinite(number) => null,
             [_] => number,
             [_, var below] when int.TryParse(below, CultureInfo.InvariantCulture, out var divisor) && divisor > 0 => number / divisor,
             _ => null,

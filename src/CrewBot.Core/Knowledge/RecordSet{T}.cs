@@ -11,16 +11,17 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
 {
     private readonly T[] _records;
     private readonly FrozenDictionary<string, T> _byKey;
+    private readonly ILookup<string, T> _byClaimedWord;
     private readonly FrozenDictionary<string, T> _byWord;
 
     internal RecordSet(IEnumerable<T> records)
     {
         _records = [.. records];
         _byKey = _records.ToFrozenDictionary(record => record.Key);
-        _byWord = _records
+        _byClaimedWord = _records
             .SelectMany(record => WordsOf(record).Select(word => (word, record)))
-            .DistinctBy(pair => pair.word)
-            .ToFrozenDictionary(pair => pair.word, pair => pair.record);
+            .ToLookup(pair => pair.word, pair => pair.record);
+        _byWord = _byClaimedWord.ToFrozenDictionary(claim => claim.Key, claim => claim.First());
     }
 
     public int Count => _records.Length;
@@ -30,6 +31,9 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
     /// <summary>The record with this key.</summary>
     /// <exception cref="KeyNotFoundException">There is none.</exception>
     public T this[string key] => _byKey[key];
+
+    /// <summary>Is there a record with this key?</summary>
+    public bool Has(string key) => _byKey.ContainsKey(key);
 
     /// <summary>Finds a record by what a person might call it: case, hyphens and a plural s do not matter.</summary>
     public bool TryFind(string word, [MaybeNullWhen(false)] out T record)
@@ -46,6 +50,9 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
     public IEnumerator<T> GetEnumerator() => _records.AsEnumerable().GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    /// <summary>Every record that answers to a plain word: more than one is a fault.</summary>
+    internal IEnumerable<T> Claiming(string word) => _byClaimedWord[word];
 
     internal static IEnumerable<string> WordsOf(T record) =>
         record.Aliases.Append(record.Name).Append(record.Key).Select(RecordSet.Plain).Distinct();

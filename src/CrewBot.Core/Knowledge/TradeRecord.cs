@@ -10,7 +10,13 @@ public abstract record TradeRecord
     public required string Name { get; init; }
 
     /// <summary>Other names it answers to.</summary>
-    public IReadOnlyList<string> Aliases { get => field ?? []; init; } // the JSON reader sets null where none are stated
+    public IReadOnlyList<string> Aliases
+    {
+        get;
+
+        // The JSON reader sets what a file leaves out to null, initializer or not.
+        init => field = value ?? [];
+    } = [];
 
     /// <summary>Where its figures come from: a publication, or "common practice".</summary>
     public required string Source { get; init; }

@@ -5,8 +5,8 @@ namespace CrewBot.Core.Lines;
 /// <summary>Line as a spring.</summary>
 /// <param name="Diameter">Diameter, above 0 and at most 3 mm; for braid, of the nominal circle.</param>
 /// <param name="Modulus">
-/// Tensile modulus of the solid material, above 0 and at most 250 GPa. Drawn nylon 1.5–3.5 GPa and a third to a half less
-/// when wet; drawn PVDF up to 4; braid 30–80 on its solid area, far below its fibre's 101–118; steel about 200.
+/// Tensile modulus of the solid material, above 0 and at most 250 GPa. Drawn nylon 1.5–3.5 GPa and a third to a half
+/// less when wet; drawn PVDF up to 4; braid 30–80 on its solid area, far below its fibre's 101–118; steel about 200.
 /// </param>
 /// <param name="SolidFraction">
 /// Share of the nominal circle that is solid, above 0 and at most 1: monofilament 1, braid 0.6–0.8 (from memory).
@@ -26,7 +26,9 @@ public sealed record ElasticLine(Length Diameter, Pressure Modulus, double Solid
     public double SolidFraction { get; } = SolidFraction;
 
     /// <summary>Computes the strain under a pull, F/(E A φ).</summary>
-    /// <param name="pull">Pull, 0 or more. Past a tenth or so of its length no line is a straight spring any more.</param>
+    /// <param name="pull">
+    /// Pull, 0 or more. Past a tenth or so of its length no line is a straight spring any more.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pull"/> is negative.</exception>
     public Ratio StrainUnder(Force pull) =>
         Ratio.FromDecimalFractions(ValidRange.NotNegative(pull.Newtons, "N", nameof(pull)) / _newtonsAtUnitStrain);

@@ -12,9 +12,12 @@ public sealed record LineOnSpool(Length Length, Length Diameter)
     public Length Length { get; init => field = AboveZero(value, nameof(Length)); } = AboveZero(Length, nameof(Length));
 
     /// <summary>Diameter of the line.</summary>
-    public Length Diameter { get; init => field = AboveZero(value, nameof(Diameter)); } = AboveZero(Diameter, nameof(Diameter));
+    public Length Diameter { get; init => field = AboveZero(value, nameof(Diameter)); }
+        = AboveZero(Diameter, nameof(Diameter));
 
-    /// <summary>Length times diameter squared, m³: what a line takes up on a spool, but for the same factor in every line.</summary>
+    /// <summary>
+    /// Length times diameter squared, m³: what a line takes up on a spool, but for the same factor in every line.
+    /// </summary>
     internal double Bulk => Length.Meters * Diameter.Meters * Diameter.Meters;
 
     private static Length AboveZero(Length value, string parameter)

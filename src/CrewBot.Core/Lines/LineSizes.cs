@@ -4,8 +4,9 @@ namespace CrewBot.Core.Lines;
 
 /// <summary>Test against diameter for one line material, both ways.</summary>
 /// <remarks>
-/// Common practice, no standard fixes a diameter to a test. Within a series the strength per area is nearly constant, so
-/// between two rows the test is taken as linear in the square of the diameter. Nothing is guessed beyond the last row.
+/// Common practice, no standard fixes a diameter to a test. Within a series the strength per area is nearly constant,
+/// so between two rows the test is taken as linear in the square of the diameter. Nothing is guessed beyond the last
+/// row.
 /// </remarks>
 public sealed class LineSizes
 {
@@ -27,14 +28,15 @@ public sealed class LineSizes
         _squares = [.. Sizes.Select(size => size.Diameter.Millimeters * size.Diameter.Millimeters)];
         if (Sizes.Count < 2 || Sizes.Any(size => size.Test.Newtons <= 0 || size.Diameter.Meters <= 0))
         {
-            throw new ArgumentException("A line table needs two rows or more, with tests and diameters above zero.", nameof(sizes));
+            throw new ArgumentException("A line table needs two rows or more, with values above zero.", nameof(sizes));
         }
 
         for (var row = 1; row < Sizes.Count; row++)
         {
             if (_tests[row] <= _tests[row - 1] || _squares[row] <= _squares[row - 1])
             {
-                throw new ArgumentException($"Row {row + 1} must be stronger and thicker than the row before it.", nameof(sizes));
+                throw new ArgumentException(
+                    $"Row {row + 1} must be stronger and thicker than the row before it.", nameof(sizes));
             }
         }
     }
@@ -53,7 +55,8 @@ public sealed class LineSizes
     /// <exception cref="ArgumentOutOfRangeException">The table does not cover <paramref name="test"/>.</exception>
     public Length DiameterAt(Force test) => Covers(test)
         ? Length.FromMillimeters(Math.Sqrt(Interpolate(test.Newtons, _tests, _squares)))
-        : throw new ArgumentOutOfRangeException(nameof(test), test.Newtons, $"Must be from {_tests[0]} to {_tests[^1]} N.");
+        : throw new ArgumentOutOfRangeException(
+            nameof(test), test.Newtons, $"Must be from {_tests[0]} to {_tests[^1]} N.");
 
     /// <summary>Finds the test that goes with a diameter.</summary>
     /// <param name="diameter">A diameter within the table.</param>

@@ -4,8 +4,8 @@ namespace CrewBot.Core.Lines;
 
 /// <summary>How much line goes on a spool: equal volumes, L₁ d₁² = L₂ d₂².</summary>
 /// <remarks>
-/// Geometry. Braid diameters are nominal and packing varies: good to 10–15 % ("about"). Spools are customarily stopped at
-/// about 95 % full, a fill of 0.95; 1 compares with the rating as it stands.
+/// Geometry. Braid diameters are nominal and packing varies: good to 10–15 % ("about"). Spools are customarily
+/// stopped at about 95 % full, a fill of 0.95; 1 compares with the rating as it stands.
 /// </remarks>
 public static class SpoolFill
 {

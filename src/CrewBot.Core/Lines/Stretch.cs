@@ -3,7 +3,9 @@ using UnitsNet;
 namespace CrewBot.Core.Lines;
 
 /// <summary>How far line gives under a pull, and what is left of the rod's movement at the lure.</summary>
-/// <remarks>Hooke's law on the solid cross-section: dL = F L/(E A φ). Sag and water drag on the line are left out.</remarks>
+/// <remarks>
+/// Hooke's law on the solid cross-section: dL = F L/(E A φ). Sag and water drag on the line are left out.
+/// </remarks>
 public static class Stretch
 {
     /// <summary>Computes how much longer the line gets.</summary>

@@ -18,7 +18,9 @@ public static class TensileStrength
             strength.Pascals * CrossSection.SolidSquareMetres(diameter, solidFraction, nameof(solidFraction)));
     }
 
-    /// <summary>Computes the strength that a label's test and diameter imply, a check on a table that was typed in.</summary>
+    /// <summary>
+    /// Computes the strength that a label's test and diameter imply, a check on a table that was typed in.
+    /// </summary>
     /// <param name="test">The test on the label, above 0. Nylon comes out at 500–750 MPa.</param>
     /// <param name="diameter">The diameter on the label, above 0.</param>
     /// <param name="solidFraction">Share of the nominal circle that is solid, above 0 and at most 1.</param>

@@ -3,7 +3,9 @@ using UnitsNet;
 namespace CrewBot.Core.Rigs;
 
 /// <summary>The load that sinks a float to its tip.</summary>
-/// <remarks>Archimedes. Shot clamped above the surface, and the float's own stem standing out of it, do not count.</remarks>
+/// <remarks>
+/// Archimedes. Shot clamped above the surface, and the float's own stem standing out of it, do not count.
+/// </remarks>
 public static class FloatCapacity
 {
     /// <summary>Computes the load as it weighs in the water: ρ V less the float's own mass.</summary>

@@ -3,10 +3,12 @@ using System.Globalization;
 
 namespace CrewBot.Core.Rigs;
 
-/// <summary>A hook's size on the customary scale: ... 8, 6, 4, 2, 1, 1/0, 2/0, 3/0 ..., each larger than the one before.</summary>
+/// <summary>
+/// A hook's size on the customary scale: ... 8, 6, 4, 2, 1, 1/0, 2/0, 3/0 ..., each larger than the one before.
+/// </summary>
 /// <remarks>
-/// An order, not a measure (common practice): plain numbers fall as hooks grow, then the aught sizes rise. Makers differ, and
-/// no standard fixes the gap. The default value is size 1.
+/// An order, not a measure (common practice): plain numbers fall as hooks grow, then the aught sizes rise. Makers
+/// differ, and no standard fixes the gap. The default value is size 1.
 /// </remarks>
 public readonly record struct HookSize : IComparable<HookSize>
 {

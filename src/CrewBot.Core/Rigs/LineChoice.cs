@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Lines;
 using CrewBot.Core.Water;
 using UnitsNet;
 
@@ -15,4 +16,7 @@ public sealed record LineChoice(LineMaterial Material, Force Test)
 
     /// <summary>The same line as the water feels it.</summary>
     public LineInWater InWater => new(Diameter, Material.Density);
+
+    /// <summary>The same line as a spring, at the middle of its material's range of stiffness.</summary>
+    public ElasticLine Elastic => new(Diameter, (Material.Modulus.Low + Material.Modulus.High) / 2, Material.SolidFraction);
 }

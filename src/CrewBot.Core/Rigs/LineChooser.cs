@@ -73,7 +73,7 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
     {
         var mainline = new LineChoice(main, main.Key == "braid" ? outfit.Braid : outfit.SingleStrand);
         var bite = leader?.Use == LineUse.Bite;
-        if (leader is null || (main.Key == leader.Key && !bite))
+        if (!presentation.TwistsLine && (leader is null || leader.Key == main.Key))
         {
             return new TiedRig
             {
@@ -83,7 +83,8 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
             };
         }
 
-        var line = new LineChoice(leader, bite ? outfit.Wire : outfit.Leader);
+        // A lure that twists line needs a swivel, and a swivel a stretch of line below it, if only more of the same.
+        var line = leader is null || leader.Key == main.Key ? mainline : new LineChoice(leader, bite ? outfit.Wire : outfit.Leader);
         var swivel = bite || presentation.TwistsLine;
         var strongest = mainline.Test > line.Test ? mainline.Test : line.Test;
         return new TiedRig

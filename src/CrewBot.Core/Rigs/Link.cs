@@ -7,11 +7,12 @@ namespace CrewBot.Core.Rigs;
 /// <param name="Strength">Strength of the line or part itself, above 0.</param>
 /// <param name="EfficiencyLow">Least share of it that is left once tied, above 0; 1 for a part without a knot.</param>
 /// <param name="EfficiencyHigh">
-/// Greatest share, from <paramref name="EfficiencyLow"/> to 2. Braid may hold more than its label says, so 1 is no limit.
+/// Greatest share, from <paramref name="EfficiencyLow"/> to 2. Braid may hold more than its label says, so 1 is no
+/// limit.
 /// </param>
 /// <remarks>
-/// Efficiencies are trade custom: ranges, quoted against the label unless said otherwise. Where a link has a knot at each
-/// end, the worse knot's range counts.
+/// Efficiencies are trade custom: ranges, quoted against the label unless said otherwise. Where a link has a knot at
+/// each end, the worse knot's range counts.
 /// </remarks>
 /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range.</exception>
 public sealed record Link(string Place, Force Strength, double EfficiencyLow, double EfficiencyHigh)

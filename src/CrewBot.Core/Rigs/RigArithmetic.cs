@@ -27,7 +27,7 @@ internal static class RigArithmetic
 
         var weakest = WeakestLink.Of(RigStrength.LinksOf(tied));
         var drag = DragSetting.For(weakest);
-        var elastic = Elastic(tied.Mainline);
+        var elastic = tied.Mainline.Elastic;
         var density = FreshWater.DensityAt(ask.Water);
         return new RigNumbers
         {
@@ -45,13 +45,6 @@ internal static class RigArithmetic
             Blowback = hang,
             Hole = HoleFor(ask.Species, ask.Size, ask.Hole),
         };
-    }
-
-    /// <summary>The line as a spring, at the middle of its material's range.</summary>
-    internal static ElasticLine Elastic(LineChoice line)
-    {
-        var modulus = line.Material.Modulus;
-        return new ElasticLine(line.Diameter, (modulus.Low + modulus.High) / 2, line.Material.SolidFraction);
     }
 
     private static HoleFit HoleFor(Species species, FishSize size, Length hole)

@@ -5,6 +5,9 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Takes a tied rig apart into the links that carry the whole pull.</summary>
 public static class RigStrength
 {
+    private static readonly Spread<double> Unknown = new() { Low = 0.5, High = 0.8 };
+    private static readonly Spread<double> Crimped = new() { Low = 0.8, High = 0.95 };
+
     public const string LureKnot = "the knot at the lure";
     public const string HookBending = "the hook, which bends open";
 
@@ -29,7 +32,7 @@ public static class RigStrength
             links.Add(Knotted(LureKnot, rig.Mainline, rig.LureKnot));
         }
 
-        links.AddRange(rig.Hardware.Select(piece => new Link($"the {piece.Name}", piece.Rated, 1, 1)));
+        links.AddRange(rig.Hardware.Select(piece => new Link(PlaceOf(piece), piece.Rated, 1, 1)));
         if (rig.Hook is { Opens: var opens })
         {
             links.Add(new Link(HookBending, opens.High, opens.Low / opens.High, 1));
@@ -41,12 +44,12 @@ public static class RigStrength
     /// <summary>Where a join gives way when it is this line that parts.</summary>
     public static string JoinSide(LineChoice line) => $"the join, on the {line.Material.Name} side";
 
+    /// <summary>Where a rig gives way when it is this piece that does.</summary>
+    public static string PlaceOf(Hardware piece) => $"the {piece.Name}";
+
     /// <summary>What a knot leaves of a line: wire is crimped whatever ties the other lines.</summary>
     internal static Spread<double> EfficiencyOf(Knot knot, LineMaterial line) =>
         knot.Efficiency.TryGetValue(line.Key, out var known) ? known : line.Use == LineUse.Bite ? Crimped : Unknown;
-
-    private static readonly Spread<double> Unknown = new() { Low = 0.5, High = 0.8 };
-    private static readonly Spread<double> Crimped = new() { Low = 0.85, High = 1 };
 
     private static Link Knotted(string place, LineChoice line, Knot knot)
     {

@@ -2,10 +2,12 @@ using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
 
-/// <summary>The dead-bait rig of two trebles on wire that holds a bait level and lets the angler strike at once.</summary>
+/// <summary>
+/// The dead-bait rig of two trebles on wire that holds a bait level and lets the angler strike at once.
+/// </summary>
 /// <remarks>
-/// Common practice: one treble in the top of the head, one just behind the start of the dorsal fin, one point of each in the
-/// bait. Pike seize the middle, so one hook is in the mouth whichever way the bait is turned.
+/// Common practice: one treble in the top of the head, one just behind the start of the dorsal fin, one point of each
+/// in the bait. Pike seize the middle, so one hook is in the mouth whichever way the bait is turned.
 /// </remarks>
 public static class TwoTrebleRig
 {

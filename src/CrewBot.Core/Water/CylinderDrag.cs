@@ -3,7 +3,8 @@ namespace CrewBot.Core.Water;
 /// <summary>Drag of a long smooth cylinder across the flow.</summary>
 /// <remarks>
 /// Source: Cheng (2013), Journal of Hydraulic Engineering 139(6), fit below the drag crisis:
-/// Cn = 11 Re^-0.75 + 0.9 (1 − exp(−1000/Re)) + 1.2 (1 − exp(−(Re/4500)^0.7)). Braided, rough or humming line runs higher.
+/// Cn = 11 Re^-0.75 + 0.9 (1 − exp(−1000/Re)) + 1.2 (1 − exp(−(Re/4500)^0.7)). Braided, rough or humming line runs
+/// higher.
 /// </remarks>
 public static class CylinderDrag
 {

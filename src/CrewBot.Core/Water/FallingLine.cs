@@ -2,10 +2,10 @@ namespace CrewBot.Core.Water;
 
 /// <summary>Line drawn down through the water along its own length behind a sinking lure.</summary>
 /// <remarks>
-/// Laminar layer on a long thin cylinder, first two terms of the series of Glauert and Lighthill (1955), summed in closed
-/// form: F = 2π μ v L [2/β + (2 + 2γ)/β²] with β = ln(4νL/(v a²)), not below 4, and γ Euler's constant. Fishing line falls
-/// at radius Reynolds numbers of 20–250, where that layer is stable. Physical uncertainty about 25 %.
-/// The default value is no line at all.
+/// Laminar layer on a long thin cylinder, first two terms of the series of Glauert and Lighthill (1955), summed in
+/// closed form: F = 2π μ v L [2/β + (2 + 2γ)/β²] with β = ln(4νL/(v a²)), not below 4, and γ Euler's constant.
+/// Fishing line falls at radius Reynolds numbers of 20–250, where that layer is stable. Physical uncertainty about 25
+/// %. The default value is no line at all.
 /// </remarks>
 internal readonly struct FallingLine
 {
@@ -27,7 +27,9 @@ internal readonly struct FallingLine
     /// <summary>Submerged weight, N/m; negative for line that floats.</summary>
     public double NewtonsPerMetre { get; }
 
-    /// <summary>Drag in N on <paramref name="length"/> m of line at <paramref name="speed"/> m/s, with its two slopes.</summary>
+    /// <summary>
+    /// Drag in N on <paramref name="length"/> m of line at <paramref name="speed"/> m/s, with its two slopes.
+    /// </summary>
     public double DragAt(double length, double speed, out double slopeInSpeed, out double slopeInLength)
     {
         if (_viscousScale == 0)

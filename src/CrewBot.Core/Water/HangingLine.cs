@@ -1,6 +1,8 @@
 namespace CrewBot.Core.Water;
 
-/// <summary>Line held at its top in a uniform current, followed upward from the lure. All quantities are SI doubles.</summary>
+/// <summary>
+/// Line held at its top in a uniform current, followed upward from the lure. All quantities are SI doubles.
+/// </summary>
 internal readonly struct HangingLine
 {
     private const double AlongLineCoefficient = 0.02; // smooth line, 0.01–0.03; it hardly matters at common angles
@@ -37,7 +39,8 @@ internal readonly struct HangingLine
     /// </summary>
     /// <remarks>
     /// Steps grow as the hyperbolic sine of an even grid, on the scale of lure pull over line drag: for weightless line
-    /// the tangent of the lean grows in proportion to the length, so equal steps of the grid are about equal steps of depth.
+    /// the tangent of the lean grows in proportion to the length, so equal steps of the grid are about equal steps of
+    /// depth.
     /// </remarks>
     public Point? Climb(double across, double down, double span, bool byDepth, double leastCosine)
     {

@@ -8,13 +8,15 @@ public static class LureWeight
     /// <summary>Finds the lightest that gets down to a depth in time.</summary>
     /// <param name="ladder">The weights to choose from, each heavier than the one before.</param>
     /// <param name="material">Mean density of the lure.</param>
-    /// <param name="speedShare">Its terminal speed as a share of the bare sphere's, as in <see cref="SinkingBody"/>.</param>
+    /// <param name="speedShare">
+    /// Its terminal speed as a share of the bare sphere's, as in <see cref="SinkingBody"/>.
+    /// </param>
     /// <param name="line">The line behind it; null for a free fall.</param>
     /// <param name="depth">Depth, above 0 and at most 200 m.</param>
     /// <param name="within">The longest acceptable drop.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>The weight; null when none on the ladder does it.</returns>
-    /// <remarks>Drop time by <see cref="Drop.To"/>; of one material and shape, the heavier never falls slower.</remarks>
+    /// <remarks>Drop time by <see cref="Drop.To"/>.</remarks>
     /// <exception cref="ArgumentException"><paramref name="ladder"/> does not rise.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Another argument lies outside its range.</exception>
     public static Mass? LightestToReach(
@@ -30,17 +32,21 @@ public static class LureWeight
             weight => Drop.To(depth, new SinkingBody(weight, material, speedShare), line, water) is { } drop
                 && drop.Time.Seconds <= within.Seconds);
 
-    /// <summary>Finds the lightest that hangs at a depth with the line leaning no more than a given angle at the hole.</summary>
+    /// <summary>
+    /// Finds the lightest that hangs at a depth with the line leaning no more than a given angle at the hole.
+    /// </summary>
     /// <param name="ladder">The weights to choose from, each heavier than the one before.</param>
     /// <param name="material">Mean density of the lure.</param>
-    /// <param name="speedShare">Its terminal speed as a share of the bare sphere's, as in <see cref="SinkingBody"/>.</param>
+    /// <param name="speedShare">
+    /// Its terminal speed as a share of the bare sphere's, as in <see cref="SinkingBody"/>.
+    /// </param>
     /// <param name="line">The line.</param>
     /// <param name="depth">Depth, above 0 and at most 200 m.</param>
     /// <param name="current">Current, from 0 to 1 m/s.</param>
-    /// <param name="greatestLean">The greatest acceptable angle from the vertical at the hole.</param>
+    /// <param name="greatestLean">The greatest acceptable angle from the vertical at the hole, up to 80°.</param>
     /// <param name="water">Water temperature, from 0 to 30 °C inclusive.</param>
     /// <returns>The weight; null when none on the ladder does it.</returns>
-    /// <remarks>Lean by <see cref="Blowback.AtDepth"/>; of one material and shape, the heavier never leans more.</remarks>
+    /// <remarks>Lean by <see cref="Blowback.AtDepth"/>.</remarks>
     /// <exception cref="ArgumentException"><paramref name="ladder"/> does not rise.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Another argument lies outside its range.</exception>
     public static Mass? LightestToHold(
@@ -54,8 +60,12 @@ public static class LureWeight
         Temperature water) =>
         Lightest(
             ladder,
-            weight => Blowback.AtDepth(depth, new SinkingBody(weight, material, speedShare), line, current, water) is { } hang
-                && hang.AtHole.Radians <= greatestLean.Radians);
+            weight =>
+            {
+                var body = new SinkingBody(weight, material, speedShare);
+                return Blowback.AtDepth(depth, body, line, current, water) is { } hang
+                    && hang.AtHole.Radians <= greatestLean.Radians;
+            });
 
     private static Mass? Lightest(IReadOnlyList<Mass> ladder, Func<Mass, bool> suffices)
     {
@@ -67,21 +77,14 @@ public static class LureWeight
             }
         }
 
-        // What one weight can do every heavier one can, so the answer is found by halving.
-        var (tooLight, enough) = (-1, ladder.Count);
-        while (enough - tooLight > 1)
+        foreach (var weight in ladder)
         {
-            var middle = (tooLight + enough) / 2;
-            if (suffices(ladder[middle]))
+            if (suffices(weight))
             {
-                enough = middle;
-            }
-            else
-            {
-                tooLight = middle;
+                return weight;
             }
         }
 
-        return enough < ladder.Count ? ladder[enough] : null;
+        return null;
     }
 }

@@ -4,13 +4,13 @@ namespace CrewBot.Core.Water;
 
 /// <summary>A lure, weight or bait in the water, reckoned as the sphere of its own volume.</summary>
 /// <param name="Mass">
-/// Mass, above 0 and at most 400 g: the heaviest that keeps within the drag correlation whatever it is made of, in water
-/// up to 30 °C.
+/// Mass, above 0 and at most 400 g: the heaviest that keeps within the drag correlation whatever it is made of, in
+/// water up to 30 °C.
 /// </param>
 /// <param name="Density">Mean density, above 0 and at most 23 g/cm³.</param>
 /// <param name="SpeedShare">
-/// Terminal speed as a share of the bare sphere's, from 0.05 to 1. A bare round head has 1; dressed, flat and fluttering
-/// bodies fall at half of it or less (judgement, no published source: give it as a range).
+/// Terminal speed as a share of the bare sphere's, from 0.05 to 1. A bare round head has 1; dressed, flat and
+/// fluttering bodies fall at half of it or less (judgement, no published source: give it as a range).
 /// </param>
 /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range.</exception>
 public sealed record SinkingBody(Mass Mass, Density Density, double SpeedShare = 1)

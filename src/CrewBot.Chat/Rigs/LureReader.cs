@@ -1,0 +1,48 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
+using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
+
+namespace CrewBot.Chat.Rigs;
+
+/// <summary>Reads a lure: "1/4oz rattle bait", "1/8 oz tungsten jig".</summary>
+public sealed class LureReader(TradeKnowledge knowledge) : OptionReader<Lure>
+{
+    public override string Accepts => "weight and kind, and the metal if you know it, such as 1/8oz tungsten jig";
+
+    public override Reading<Lure> Read(string text, CrewUnits units)
+    {
+        var parts = SpokenParts.Of(text);
+        if (parts.Quantities is not [(var quantity, { Dimension: Dimension.Weight })])
+        {
+            return new Misread($"{Quoting.Quote(text)} has no single weight. Give {Accepts}.");
+        }
+
+        var weight = QuantityReaders.LureWeight.Read(quantity, units);
+        if (weight.Fault is { } fault)
+        {
+            return new Misread(fault);
+        }
+
+        var words = parts.Words.ToList();
+        var material = Take(words, knowledge.LureMaterials);
+        return knowledge.Presentations.TryFind(string.Join(' ', words), out var presentation)
+            ? new Lure(presentation, weight.Value, material ?? knowledge.LureMaterials[presentation.Materials[0]])
+            : new Misread($"{Quoting.Quote(string.Join(' ', words))} is no lure I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', words), knowledge.Presentations.Select(known => known.Name), 3))}.");
+    }
+
+    private static LureMaterial? Take(List<string> words, RecordSet<LureMaterial> materials)
+    {
+        for (var at = 0; at < words.Count; at++)
+        {
+            // "Tungsten jig" is also a name for a jig: the metal is taken only where something is left to name the lure.
+            if (words.Count > 1 && materials.TryFind(words[at], out var material))
+            {
+                words.RemoveAt(at);
+                return material;
+            }
+        }
+
+        return null;
+    }
+}

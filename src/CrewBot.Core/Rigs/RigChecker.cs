@@ -1,0 +1,154 @@
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Core.Rigs;
+
+/// <summary>Looks at a rig someone has tied: where it gives way, and what is wrong with it.</summary>
+public static class RigChecker
+{
+    /// <summary>Checks a rig.</summary>
+    /// <param name="rig">What is tied.</param>
+    /// <param name="situation">What it is up against.</param>
+    public static RigVerdict Check(TiedRig rig, RigSituation situation)
+    {
+        var links = RigStrength.LinksOf(rig);
+        var weakest = WeakestLink.Of(links);
+        IEnumerable<RigFault?> faults =
+        [
+            NoBiteLeader(rig, situation),
+            TooWeak(links, situation),
+            HookTooLight(rig, situation),
+            MainlinePartsFirst(rig),
+            .. rig.Hardware.Select(piece => HardwareWeaker(rig, piece)),
+            KnotUnsuited(rig.Join, rig.Mainline.Material),
+            rig.Leader is { } leader ? KnotUnsuited(rig.LureKnot, leader.Line.Material) : KnotUnsuited(rig.LureKnot, rig.Mainline.Material),
+            TooLightForDepth(rig, situation),
+            TooLightForCurrent(rig, situation),
+            BraidToLure(rig, situation),
+            NoSwivel(rig),
+        ];
+        return new RigVerdict(
+            weakest, DragSetting.For(weakest), LostAt(weakest.Place, rig), [.. faults.OfType<RigFault>().OrderBy(fault => fault.Kind)]);
+    }
+
+    private static RigFault? NoBiteLeader(TiedRig rig, RigSituation situation) =>
+        situation.Species is { Teeth: Teeth.Cuts } cutter && rig.Leader is not { Line.Material.Use: LineUse.Bite }
+            ? new(
+                RigFaultKind.NoBiteLeader,
+                $"No bite leader: a {cutter.Name} cuts {(rig.Leader?.Line ?? rig.Mainline).Material.Name} of any test.",
+                $"Tie in 12 in or more of steel or titanium with a swivel.")
+            : null;
+
+    private static RigFault? TooWeak(IReadOnlyList<Link> links, RigSituation situation)
+    {
+        if (situation.Species is not { } species)
+        {
+            return null;
+        }
+
+        var pull = WorkingPull.Of(species.Weights[situation.Size]);
+        var weakest = links.Where(link => link.Place != RigStrength.HookBending).MinBy(link => link.Low.Newtons)!;
+        return weakest.Low < pull
+            ? new(
+                RigFaultKind.TooWeakForFish,
+                $"Too weak: {weakest.Place} may part at {weakest.Low}; a {Word(situation.Size)} {species.Name} pulls {pull}.",
+                $"Go a line size up, or tie a stronger knot there.")
+            : null;
+    }
+
+    private static RigFault? HookTooLight(TiedRig rig, RigSituation situation)
+    {
+        if (rig.Hook is not { } hook || situation.Species is not { } species)
+        {
+            return null;
+        }
+
+        var pull = WorkingPull.Of(species.Weights[situation.Size]);
+        return hook.Opens.High < pull
+            ? new(
+                RigFaultKind.HookTooLight,
+                $"Hook too light: {hook.Name} opens at {hook.Opens.High} at best; a {Word(situation.Size)} {species.Name} pulls {pull}.",
+                $"Take a bigger hook of strong wire.")
+            : null;
+    }
+
+    // Braid often holds far more than its label, so only its best case against the leader's worst makes it sure.
+    private static RigFault? MainlinePartsFirst(TiedRig rig)
+    {
+        if (rig.Leader is not { } leader || rig.Join is not { } join)
+        {
+            return null;
+        }
+
+        var (main, below) = (rig.Mainline, leader.Line);
+        var mainAtBest = main.Test * main.Material.OverLabel.High * RigStrength.EfficiencyOf(join, main.Material).High;
+        var leaderAtWorst = below.Test * Math.Min(
+            RigStrength.EfficiencyOf(join, below.Material).Low, RigStrength.EfficiencyOf(rig.LureKnot, below.Material).Low);
+        return mainAtBest < leaderAtWorst
+            ? new(
+                RigFaultKind.MainlinePartsFirst,
+                $"The mainline goes first: {main.Test:test} {main.Material.Name} holds {mainAtBest} at best at the {join.Name}, the leader {leaderAtWorst} at worst, so a fish swims off with the whole leader.",
+                $"Use a lighter leader or a heavier mainline.")
+            : null;
+    }
+
+    private static RigFault? HardwareWeaker(TiedRig rig, Hardware piece)
+    {
+        var weakestLine = rig.Leader is { } leader && leader.Line.Test < rig.Mainline.Test ? leader.Line : rig.Mainline;
+        return piece.Rated < weakestLine.Test
+            ? new(
+                RigFaultKind.HardwareWeaker,
+                $"The {piece.Name} is rated {piece.Rated:test}, less than the {weakestLine.Test:test} {weakestLine.Material.Name}.",
+                $"Take one that is rated above the line.")
+            : null;
+    }
+
+    private static RigFault? KnotUnsuited(Knot? knot, LineMaterial line) =>
+        knot is not null && line.Use != LineUse.Bite && !knot.Efficiency.ContainsKey(line.Key)
+            ? new(
+                RigFaultKind.KnotUnsuited,
+                $"A {knot.Name} is not a knot for {line.Name}: reckon with half the line's strength.",
+                $"Tie one that is made for {line.Name}.")
+            : null;
+
+    private static RigFault? TooLightForDepth(TiedRig rig, RigSituation situation) =>
+        rig.Lure is { } lure && situation.Depth is { } depth && !LureFit.GetsDown(lure, rig.Mainline.InWater, depth, situation.Water)
+            ? new(
+                RigFaultKind.TooLightForDepth,
+                $"Too light: {lure.Weight:lure} on {rig.Mainline.Diameter:fine} line takes more than {LureFit.LongestDrop(depth)} to {depth}.",
+                $"Go heavier, thinner, or to tungsten.")
+            : null;
+
+    private static RigFault? TooLightForCurrent(TiedRig rig, RigSituation situation) =>
+        rig.Lure is { } lure && situation.Depth is { } depth && situation.Current.MetersPerSecond > 0
+            && !LureFit.Holds(lure, rig.Mainline.InWater, depth, situation.Current, situation.Water)
+            ? new(
+                RigFaultKind.TooLightForCurrent,
+                $"Drifts off: in {situation.Current} of current the line leans more than {LureFit.GreatestLean}.",
+                $"Go heavier, or to thinner line.")
+            : null;
+
+    private static RigFault? BraidToLure(TiedRig rig, RigSituation situation) =>
+        rig.Leader is null && rig.Mainline.Material.Use == LineUse.Main && situation.Species is { } species
+            && species.LineShyness != Shyness.Low
+            ? new(
+                RigFaultKind.BraidToLure,
+                $"{rig.Mainline.Material.Name} straight to the lure: {species.Name} see it.",
+                $"Tie in 2 to 3 ft of fluorocarbon.")
+            : null;
+
+    private static RigFault? NoSwivel(TiedRig rig) =>
+        rig.Lure is { Presentation.TwistsLine: true } lure && !rig.HasSwivel
+            ? new(
+                RigFaultKind.NoSwivel,
+                $"A {lure.Presentation.Name} twists line, and there is no swivel.",
+                $"Put a small swivel at the leader's upper end.")
+            : null;
+
+    private static string LostAt(string place, TiedRig rig) =>
+        place == RigStrength.HookBending ? "the fish goes, nothing else"
+        : rig.Leader is null || place == RigStrength.LureKnot || rig.Hardware.Any(piece => piece.Kind != HardwareKind.Swivel && place == RigStrength.PlaceOf(piece))
+            ? "the lure goes, the line stays whole"
+            : "leader and lure go, the mainline stays whole";
+
+    private static string Word(FishSize size) => size.ToString().ToLowerInvariant();
+}

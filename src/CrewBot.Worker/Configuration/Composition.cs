@@ -1,0 +1,40 @@
+using CrewBot.Chat;
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Worker.Rooms;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+
+namespace CrewBot.Worker.Configuration;
+
+/// <summary>Puts the process together.</summary>
+internal static class Composition
+{
+    /// <summary>The host for a room or for one command: the same parts, started or not.</summary>
+    public static IHost Build(ProcessArguments arguments, Settings settings, TradeKnowledge knowledge, Surroundings surroundings)
+    {
+        // The configuration is read and checked before; the host's defaults would read it again and watch files.
+        var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { DisableDefaults = true });
+        builder.Logging
+            .SetMinimumLevel(LogLevel.Warning)
+            .AddSimpleConsole()
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+
+        var services = builder.Services;
+        services.AddSingleton(surroundings);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(new Caller(arguments.Identity.Crew, arguments.Identity.Member, arguments.Identity.Role, settings.Units));
+        services.AddChat(knowledge);
+        if (arguments.Say is null)
+        {
+            services.AddTerminalRoom();
+        }
+        else
+        {
+            services.AddSay();
+        }
+
+        return builder.Build();
+    }
+}

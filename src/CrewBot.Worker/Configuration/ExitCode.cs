@@ -1,0 +1,15 @@
+namespace CrewBot.Worker.Configuration;
+
+/// <summary>What the process tells whoever started it.</summary>
+internal static class ExitCode
+{
+    public const int Answered = 0;
+
+    public const int Refused = 1;
+
+    /// <summary>The call, the configuration or a knowledge file can't be used.</summary>
+    public const int Unusable = 2;
+
+    /// <summary>CrewBot itself is at fault; the log says more.</summary>
+    public const int Failed = 3;
+}

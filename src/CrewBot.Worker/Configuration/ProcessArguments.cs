@@ -1,0 +1,7 @@
+namespace CrewBot.Worker.Configuration;
+
+/// <summary>What the process was started for.</summary>
+/// <param name="Identity">Who speaks.</param>
+/// <param name="ConfigFile">The configuration file; null for the one beside the program, if any.</param>
+/// <param name="Say">The one command to answer; null to open a room.</param>
+internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say);

@@ -1,0 +1,13 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Worker.Configuration;
+
+/// <summary>The configuration, checked.</summary>
+internal sealed record Settings
+{
+    /// <summary>What units callers speak in; customary by default.</summary>
+    public CrewUnits Units { get; init; } = CrewUnits.Customary;
+
+    /// <summary>The whole path of the records that a crew lays over the built-in ones; null for none.</summary>
+    public string? KnowledgeFile { get; init; }
+}

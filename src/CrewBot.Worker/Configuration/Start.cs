@@ -1,0 +1,50 @@
+using CrewBot.Worker.Rooms;
+using CrewBot.Worker.Rooms.Rendering;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+
+namespace CrewBot.Worker.Configuration;
+
+/// <summary>Starts what the arguments ask for, or says in one line a fault why not.</summary>
+internal static class Start
+{
+    /// <summary>Runs the process.</summary>
+    /// <returns>The exit code.</returns>
+    public static Task<int> RunAsync(string[] args, Surroundings surroundings) =>
+        new ArgumentsReader(surroundings, arguments => RunAsync(arguments, surroundings)).RunAsync(args);
+
+    private static async Task<int> RunAsync(ProcessArguments arguments, Surroundings surroundings)
+    {
+        var reading = SettingsReader.Read(arguments.ConfigFile, surroundings.Environment);
+        if (reading.Settings is not { } settings)
+        {
+            return Refuse(reading.Faults, surroundings);
+        }
+
+        var (knowledge, faults) = KnowledgeFile.Read(settings.KnowledgeFile);
+        if (knowledge is null)
+        {
+            return Refuse(faults, surroundings);
+        }
+
+        using var host = Composition.Build(arguments, settings, knowledge, surroundings);
+        if (arguments.Say is { } say)
+        {
+            return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);
+        }
+
+        var room = host.Services.GetRequiredService<TerminalRoom>();
+        await host.RunAsync();
+        return room.ExitCode;
+    }
+
+    private static int Refuse(IEnumerable<string> faults, Surroundings surroundings)
+    {
+        foreach (var fault in faults)
+        {
+            surroundings.Error.WriteLine(SafeText.Of(fault));
+        }
+
+        return ExitCode.Unusable;
+    }
+}

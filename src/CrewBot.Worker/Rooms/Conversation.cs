@@ -1,0 +1,68 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Worker.Rooms;
+
+/// <summary>Answers what is typed in a room: commands, the room's own words, and the buttons of the last answer.</summary>
+internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher, Caller caller, TimeProvider clock)
+{
+    private Reply _last = new();
+
+    /// <summary>Answers one line.</summary>
+    /// <param name="line">As typed; not blank.</param>
+    /// <param name="cancellationToken">Stops the answering.</param>
+    /// <returns>The answer, or null when the line asks to leave.</returns>
+    public async Task<Reply?> AnswerAsync(string line, CancellationToken cancellationToken)
+    {
+        var said = line.Trim();
+        return PressedBy(said) is { } action ? await PressAsync(action, cancellationToken) : RoomWords.Find(said) switch
+        {
+            RoomWord.Leave => null,
+            RoomWord.Help => HelpReply.For(said, catalog),
+            RoomWord.Why => Explanation.Of(_last),
+            RoomWord.Share => Shared(),
+            _ => await AskAsync(said, id: null, at: null, cancellationToken),
+        };
+    }
+
+    /// <summary>Answers one command.</summary>
+    /// <param name="line">The command as typed.</param>
+    /// <param name="id">The request's id; null for a new one.</param>
+    /// <param name="at">The request's instant; null for now.</param>
+    /// <param name="cancellationToken">Stops the answering.</param>
+    public async Task<Reply> AskAsync(string line, string? id, DateTimeOffset? at, CancellationToken cancellationToken)
+    {
+        var typed = CommandText.Read(line, catalog);
+        if (typed.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var call = new CommandCall(
+            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options);
+        var reply = await dispatcher.AnswerAsync(call, cancellationToken);
+        if (reply.Problem is null)
+        {
+            _last = reply;
+        }
+
+        return reply;
+    }
+
+    private ReplyAction? PressedBy(string said) =>
+        int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? _last.Actions.ElementAtOrDefault(number - 1)
+            : _last.Actions.FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
+
+    private async Task<Reply> PressAsync(ReplyAction action, CancellationToken cancellationToken) => action.Kind switch
+    {
+        ActionKind.Run => await AskAsync(action.Command, id: null, at: null, cancellationToken),
+        ActionKind.Why => Explanation.Of(_last),
+        ActionKind.Share => Shared(),
+        _ => throw new InvalidOperationException($"No button does {action.Kind}."),
+    };
+
+    private Reply Shared() => _last.Headline.Length == 0
+        ? Reply.Refuse("There is nothing to share yet: ask first.")
+        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Audience = Audience.Crew };
+}

@@ -1,0 +1,60 @@
+namespace CrewBot.Worker.Rooms.Editing;
+
+/// <summary>Keeps the history between runs, where the system keeps such things; does without when it can't.</summary>
+/// <param name="path">The file.</param>
+internal sealed class HistoryFile(string path)
+{
+    /// <summary>The file of this user.</summary>
+    /// <param name="environment">The environment variables.</param>
+    /// <returns>Null when the user has no place for it.</returns>
+    public static HistoryFile? Of(IReadOnlyDictionary<string, string> environment)
+    {
+        var folder = environment.GetValueOrDefault("XDG_STATE_HOME") is { Length: > 0 } state && Path.IsPathRooted(state)
+            ? state
+            : OfPlatform(environment);
+        return folder is null ? null : new HistoryFile(Path.Combine(folder, "crewbot", "history"));
+    }
+
+    public IReadOnlyList<string> Read()
+    {
+        try
+        {
+            return File.ReadAllLines(path);
+        }
+        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>Writes all lines at once, so that a run cut short leaves the old file or the new one.</summary>
+    public void Write(IReadOnlyList<string> lines)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            var beside = $"{path}.{Environment.ProcessId}";
+            File.WriteAllLines(beside, lines);
+            if (!OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(beside, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+            }
+
+            File.Move(beside, path, overwrite: true);
+        }
+        catch (Exception unwritable) when (unwritable is IOException or UnauthorizedAccessException)
+        {
+            // A read-only home is no reason to trouble anyone: the history lasts as long as the room.
+        }
+    }
+
+    private static string? OfPlatform(IReadOnlyDictionary<string, string> environment)
+    {
+        if (OperatingSystem.IsWindows() || OperatingSystem.IsMacOS())
+        {
+            return Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData) is { Length: > 0 } local ? local : null;
+        }
+
+        return environment.GetValueOrDefault("HOME") is { Length: > 0 } home ? Path.Combine(home, ".local", "state") : null;
+    }
+}

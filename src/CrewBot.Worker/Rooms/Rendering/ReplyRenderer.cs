@@ -1,0 +1,51 @@
+using System.Text.RegularExpressions;
+using CrewBot.Chat.Commands;
+using Spectre.Console;
+
+namespace CrewBot.Worker.Rooms.Rendering;
+
+/// <summary>Writes replies to a terminal, a pipe or a file.</summary>
+internal sealed partial class ReplyRenderer(IAnsiConsole console)
+{
+    private static readonly Style Strong = new(decoration: Decoration.Bold);
+    private static readonly Style Warning = new(Color.Yellow, decoration: Decoration.Bold);
+
+    /// <summary>Writes an answer, its buttons numbered when there is someone to press them.</summary>
+    public void Write(Reply reply, bool withActions)
+    {
+        Write("", reply.Headline, Strong);
+        foreach (var line in reply.Lines)
+        {
+            var label = Label().Match(line).Value;
+            Write(label, line[label.Length..], Style.Plain);
+        }
+
+        foreach (var caution in reply.Cautions)
+        {
+            Write("Caution:", caution, Style.Plain, Warning);
+        }
+
+        if (withActions && reply.Actions.Count > 0)
+        {
+            Write("", string.Join(" · ", reply.Actions.Select(Numbered)), Style.Plain);
+        }
+    }
+
+    /// <summary>Says in one line why there is no answer.</summary>
+    public void Refuse(string problem) => Write("", problem, Warning);
+
+    private void Write(string label, string text, Style style, Style? labelStyle = null) =>
+        console.Write(new HangingText(
+            SafeText.Of(label), labelStyle ?? Strong, BeforeUnit().Replace(SafeText.Of(text.Trim()), HangingText.Tie.ToString()), style));
+
+    private static string Numbered(ReplyAction action, int index) =>
+        $"{index + 1} {action.Label}".Replace(' ', HangingText.Tie);
+
+    // "Leader: 8-lb fluorocarbon", but not a sentence that happens to hold a colon.
+    [GeneratedRegex("^[A-Z0-9][^:.,;!?]{0,19}:(?= )|^[a-z][a-z-]{0,19}:(?= )", RegexOptions.CultureInvariant)]
+    private static partial Regex Label();
+
+    // A number is not parted from its unit.
+    [GeneratedRegex("(?<=[0-9½¼¾]) (?=(?:ft|in|m|cm|mm|oz|g|kg|lb|°F|°C|s|min|N)(?:[^A-Za-z]|$))", RegexOptions.CultureInvariant)]
+    private static partial Regex BeforeUnit();
+}

@@ -1,0 +1,87 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Worker.Configuration;
+using CrewBot.Worker.Rooms.Rendering;
+using Microsoft.Extensions.Hosting;
+
+namespace CrewBot.Worker.Rooms;
+
+/// <summary>The room in this terminal: takes line after line and answers each, until there are no more.</summary>
+internal sealed class TerminalRoom(
+    ILineSource lines, Conversation conversation, ReplyRenderer renderer, Surroundings surroundings, IHostApplicationLifetime lifetime)
+    : BackgroundService
+{
+    private const string Comment = "#";
+
+    private bool _anyRefused;
+
+    /// <summary>What the process shall tell: a script must learn that a line of it was refused.</summary>
+    public int ExitCode { get; private set; } = Configuration.ExitCode.Failed;
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            // Waiting for a key can't be interrupted; leaving the room does not wait for it.
+            await Task.Run(() => AnswerAllAsync(stoppingToken), stoppingToken).WaitAsync(stoppingToken);
+            ExitCode = _anyRefused ? Configuration.ExitCode.Refused : Configuration.ExitCode.Answered;
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            ExitCode = Configuration.ExitCode.Answered;
+        }
+        finally
+        {
+            lifetime.StopApplication();
+        }
+    }
+
+    private async Task AnswerAllAsync(CancellationToken stoppingToken)
+    {
+        for (var number = 1; lines.Next() is { } line; number++)
+        {
+            if (string.IsNullOrWhiteSpace(line) || line.TrimStart().StartsWith(Comment, StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            if (await conversation.AnswerAsync(line, stoppingToken) is not { } reply || !TryShow(reply, number))
+            {
+                return;
+            }
+        }
+    }
+
+    private bool TryShow(Reply reply, int lineNumber)
+    {
+        try
+        {
+            Show(reply, lineNumber);
+            return true;
+        }
+        catch (IOException)
+        {
+            // Whoever read the answers has gone.
+            return false;
+        }
+    }
+
+    private void Show(Reply reply, int lineNumber)
+    {
+        if (reply.Problem is not { } problem)
+        {
+            renderer.Write(reply, withActions: true);
+            surroundings.Output.WriteLine();
+        }
+        else if (surroundings.InputIsTerminal)
+        {
+            renderer.Refuse(problem);
+        }
+        else
+        {
+            _anyRefused = true;
+            surroundings.Error.WriteLine(SafeText.Of($"line {lineNumber}: {problem}"));
+        }
+
+        surroundings.Output.Flush();
+    }
+}
