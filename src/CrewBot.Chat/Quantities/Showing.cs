@@ -24,6 +24,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     /// <summary>A depth: "24 ft (7.3 m)".</summary>
     public string Depth(Length depth) => Pair($"{Round(depth.Feet, 1)} ft", $"{Round(depth.Meters, 1)} m");
 
+    /// <summary>Line on a reel: "196 yd (179 m)".</summary>
+    public string Reel(Length line) => Pair($"{Round(line.Yards, 0)} yd", $"{Round(line.Meters, 0)} m");
+
     /// <summary>A length at hand: "30 in (76 cm)".</summary>
     public string Gap(Length gap) => Pair(GapInInches(gap), GapInCentimetres(gap));
 

@@ -46,9 +46,23 @@ internal static class RigWords
             ? TwoTrebleRig.SpacingFor(rig.LureLength)
             : null;
 
-    /// <summary>A caution with what set it off.</summary>
-    public static string CautionOf(Caution caution, Showing show) =>
-        $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})";
+    /// <summary>What to beware of with some rigs, each thing once, the rules of the water last.</summary>
+    public static IReadOnlyList<string> CautionsOf(RigAsk ask, IReadOnlyList<Rig> rigs, Showing show)
+    {
+        var cautions = rigs
+            .SelectMany(rig => rig.Cautions)
+            .DistinctBy(caution => caution.Text.ToString(show))
+            .Select(caution => $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})")
+            .ToList();
+        var open = rigs.SelectMany(rig => rig.OpenRules).Distinct().ToList();
+        if (open.Count > 0)
+        {
+            var trigger = ask.Rules is { } rules ? $"not filled in for {rules.Name}" : "no lake given";
+            cautions.Add($"Check your regulations on {string.Join(", ", open)}: I don't know them here ({trigger})");
+        }
+
+        return cautions;
+    }
 
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];

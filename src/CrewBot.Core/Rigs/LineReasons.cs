@@ -31,10 +31,10 @@ internal sealed class LineReasons(
     }
 
     private FormattableString Rod(int usual, int start, int rung) => rung > start
-        ? $"The {outfit.Name} instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
         : start != usual
-            ? $"The {outfit.Name}: one step {(start > usual ? "up" : "down")} for a {Size()} fish."
-            : (FormattableString)$"The {outfit.Name} is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
+            ? $"The {outfit.Name} ({outfit.Rod}): one step {(start > usual ? "up" : "down")} for a {Size()} fish."
+            : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
     private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."

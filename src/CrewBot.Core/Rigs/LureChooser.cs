@@ -8,6 +8,7 @@ namespace CrewBot.Core.Rigs;
 internal sealed class LureChooser(TradeKnowledge knowledge)
 {
     private static readonly Length Deep = Length.FromMeters(3);
+    private static readonly Density NeutralLine = Density.FromKilogramsPerCubicMeter(1000);
 
     public Choice<ChosenLure> Choose(RigAsk ask, Presentation presentation, LineInWater line)
     {
@@ -25,8 +26,9 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
         var start = Math.Clamp(
             ladder.IndexOf(presentation.StartWeight[ask.Species.Class]) + Steps(ask.Mood) + Steps(ask.Size), 0, ladder.Count - 1);
         var probe = new Lure(presentation, ladder[0], usual);
+        var hindrance = Unhelpful(line);
         var reaches = LureWeight.LightestToReach(
-            ladder, probe.Density, presentation.Fall.Low, line, ask.Depth, LureFit.LongestDrop(ask.Depth), ask.Water);
+            ladder, probe.Density, presentation.Fall.Low, hindrance, ask.Depth, LureFit.LongestDrop(ask.Depth), ask.Water);
         if (reaches is null)
         {
             return (FormattableString)$"no {presentation.Name} up to {ladder[^1]:lure} gets down to {ask.Depth} in good time";
@@ -34,7 +36,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
 
         var holds = ask.Current.MetersPerSecond > 0
             ? LureWeight.LightestToHold(
-                ladder, probe.Density, presentation.Fall.Low, line, ask.Depth, ask.Current, LureFit.GreatestLean, ask.Water)
+                ladder, probe.Density, presentation.Fall.Low, hindrance, ask.Depth, ask.Current, LureFit.GreatestLean, ask.Water)
             : reaches;
         if (holds is null)
         {
@@ -57,6 +59,10 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
                 new("material", Material(ask, lure, usual)),
             ]);
     }
+
+    // Sinking line pulls a lure down the more of it is out. Counted on, deeper water would ask for a lighter lure.
+    private static LineInWater Unhelpful(LineInWater line) =>
+        line.Density > NeutralLine ? line with { Density = NeutralLine } : line;
 
     private static FormattableString Weight(
         RigAsk ask, Presentation presentation, Mass from, int rung, int start, int needed)

@@ -11,7 +11,7 @@ internal static class RigCautions
     private static readonly Speed LightWind = Speed.FromMetersPerSecond(3);
     private static readonly Length WaterFilm = Length.FromMicrometers(20);
 
-    public static IReadOnlyList<Caution> For(RigAsk ask, Presentation presentation, TiedRig tied, ChosenLure lure, Bait? bait, RigNumbers numbers)
+    public static IReadOnlyList<Caution> For(RigAsk ask, Presentation presentation, TiedRig tied, RigNumbers numbers)
     {
         var cautions = new List<Caution>();
         AddTeeth(cautions, ask, tied);
@@ -30,13 +30,6 @@ internal static class RigCautions
             cautions.Add(new(
                 $"Free trebles and cold hands: hold the fish's head in the hole and use long pliers.",
                 $"a {presentation.Name} carries {presentation.Trebles}"));
-        }
-
-        if (Unknown(ask, presentation, lure.Lure.Material, bait) is { Count: > 0 } unknown)
-        {
-            cautions.Add(new(
-                $"Check your regulations on {string.Join(", ", unknown)}: I don't know this water's rules.",
-                $"no water named, or its rules not filled in"));
         }
 
         return cautions;
@@ -104,41 +97,5 @@ internal static class RigCautions
         {
             cautions.Add(new($"A {size} {ask.Species.Name} only just comes up a {ask.Hole:gap} hole: clear the rim, keep the hooks off the ice.", $"hole {ask.Hole:gap}"));
         }
-    }
-
-    // Unknown is never permission.
-    private static List<string> Unknown(RigAsk ask, Presentation presentation, LureMaterial material, Bait? bait)
-    {
-        var unknown = new List<string>();
-        if (ask.Rules?.Lines is null)
-        {
-            unknown.Add("lines");
-        }
-
-        if (presentation.Trebles > 0 && ask.Rules?.TreblesPerLine is null)
-        {
-            unknown.Add("trebles");
-        }
-        else if (presentation.Hooks > 1 && ask.Rules?.HooksPerLine is null)
-        {
-            unknown.Add("hooks");
-        }
-
-        if (ask.Rules?.BarblessOnly is null)
-        {
-            unknown.Add("barbs");
-        }
-
-        if (bait is { Kind: not BaitKind.Soft } && ask.Rules?.Baits is null)
-        {
-            unknown.Add(bait.Kind == BaitKind.LiveFish ? "live bait" : "bait");
-        }
-
-        if (material.Lead && ask.Rules?.LeadBanned is null)
-        {
-            unknown.Add("lead");
-        }
-
-        return unknown;
     }
 }

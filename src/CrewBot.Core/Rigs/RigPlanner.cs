@@ -119,7 +119,8 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
                 new("bait", bait.Why),
                 .. RigWorkings.Of(ask, tied, chosen.Lure, numbers),
             ],
-            Cautions = RigCautions.For(ask, presentation, tied, chosen, bait.Bait, numbers),
+            Cautions = RigCautions.For(ask, presentation, tied, numbers),
+            OpenRules = OpenRules.For(ask.Rules, presentation, chosen.Lure.Material, bait.Bait),
         };
     }
 
@@ -129,9 +130,9 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         var order = ask.Species.Presentations[ask.Mood].ToList().IndexOf(presentation.Key);
         return new("presentation", order switch
         {
-            0 => $"{presentation.Name}: the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            > 0 => $"{presentation.Name}: number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            _ => (FormattableString)$"{presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
+            0 => $"A {presentation.Name} is the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            > 0 => $"A {presentation.Name} is number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            _ => (FormattableString)$"A {presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
         });
     }
 

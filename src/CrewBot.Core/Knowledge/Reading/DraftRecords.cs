@@ -1,8 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using System.Text.Json.Serialization.Metadata;
 
-namespace CrewBot.Core.Knowledge;
+namespace CrewBot.Core.Knowledge.Reading;
 
 /// <summary>Records as the files state them, later files laid over earlier ones, before they are read as what they are.</summary>
 internal sealed class DraftRecords(List<KnowledgeFault> faults)
@@ -50,18 +49,18 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     }
 
     /// <summary>Reads one section as records and marks it done.</summary>
-    public RecordSet<T> Take<T>(string section, JsonTypeInfo<T> type)
+    public RecordSet<T> Take<T>(string section, Func<FieldReader, T> read)
         where T : TradeRecord
     {
         _taken.Add(section);
         var records = new List<T>();
         foreach (var (key, draft) in DraftsOf(section))
         {
-            // Naming every misfit costs more than reading the record, and a built-in one has been tested.
-            var misfits = draft.File.ByCrew ? RecordShape.Misfits(draft.Content, type).ToList() : [];
+            var misfits = new List<Misfit>();
+            var record = FieldReader.ObjectOf(new StatedValue(draft.Content, "", misfits), read);
             if (misfits.Count == 0)
             {
-                records.Add(draft.Content.Deserialize(type)!);
+                records.Add(record);
             }
 
             faults.AddRange(misfits.Select(misfit =>

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace CrewBot.Core.Knowledge;
+namespace CrewBot.Core.Knowledge.Reading;
 
 /// <summary>Lays stated fields over known ones, as RFC 7396 (JSON Merge Patch) has it.</summary>
 internal static class MergePatch

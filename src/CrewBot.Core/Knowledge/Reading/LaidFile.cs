@@ -1,4 +1,4 @@
-namespace CrewBot.Core.Knowledge;
+namespace CrewBot.Core.Knowledge.Reading;
 
 /// <summary>A knowledge file.</summary>
 /// <param name="Name">Its name, for faults.</param>
