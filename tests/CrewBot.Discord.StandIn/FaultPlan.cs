@@ -3,8 +3,8 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>Decides which requests are answered otherwise than usual.</summary>
 public sealed class FaultPlan
 {
-    private readonly Lock gate = new();
-    private readonly List<PlannedFault> planned = [];
+    private readonly Lock _gate = new();
+    private readonly List<PlannedFault> _planned = [];
 
     /// <summary>Asked for every request that no planned fault takes: method and path in, reply or nothing out.</summary>
     public Func<string, string, CannedReply?> Otherwise { get; set; } = static (_, _) => null;
@@ -12,35 +12,35 @@ public sealed class FaultPlan
     /// <summary>Answers the next requests whose path contains the text with this reply.</summary>
     public void Next(string pathPart, CannedReply reply, int times = 1)
     {
-        lock (gate)
+        lock (_gate)
         {
-            planned.Add(new PlannedFault(pathPart, reply, times));
+            _planned.Add(new PlannedFault(pathPart, reply, times));
         }
     }
 
     public void Clear()
     {
-        lock (gate)
+        lock (_gate)
         {
-            planned.Clear();
+            _planned.Clear();
         }
     }
 
     internal CannedReply? Take(string method, string path)
     {
-        lock (gate)
+        lock (_gate)
         {
-            var index = planned.FindIndex(fault => path.Contains(fault.PathPart, StringComparison.Ordinal));
+            var index = _planned.FindIndex(fault => path.Contains(fault.PathPart, StringComparison.Ordinal));
             if (index < 0)
             {
                 return Otherwise(method, path);
             }
 
-            var fault = planned[index];
-            planned.RemoveAt(index);
+            var fault = _planned[index];
+            _planned.RemoveAt(index);
             if (fault.Times > 1)
             {
-                planned.Insert(index, fault with { Times = fault.Times - 1 });
+                _planned.Insert(index, fault with { Times = fault.Times - 1 });
             }
 
             return fault.Reply;

@@ -8,9 +8,9 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>The server's end of one gateway connection.</summary>
 public sealed class GatewaySocket(WebSocket socket, string userAgent, string query) : IDisposable
 {
-    private readonly SemaphoreSlim sending = new(1, 1);
-    private readonly TaskCompletionSource ended = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private readonly Channel<JsonNode> received = Channel.CreateUnbounded<JsonNode>();
+    private readonly SemaphoreSlim _sending = new(1, 1);
+    private readonly TaskCompletionSource _ended = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly Channel<JsonNode> _received = Channel.CreateUnbounded<JsonNode>();
 
     public string UserAgent { get; } = userAgent;
     public string Query { get; } = query;
@@ -22,14 +22,14 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
     public int? ClientCloseCode { get; private set; }
 
     /// <summary>Completes when the connection is over.</summary>
-    public Task Ended => ended.Task;
+    public Task Ended => _ended.Task;
 
     /// <summary>The next recorded frame with this operation; others before it are passed over.</summary>
     public async Task<JsonNode> NextAsync(int operation, CancellationToken cancellationToken)
     {
         while (true)
         {
-            var frame = await received.Reader.ReadAsync(cancellationToken);
+            var frame = await _received.Reader.ReadAsync(cancellationToken);
             if (frame["op"]!.GetValue<int>() == operation)
             {
                 return frame;
@@ -44,7 +44,7 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
 
     public async Task SendBytesAsync(ReadOnlyMemory<byte> text)
     {
-        await sending.WaitAsync();
+        await _sending.WaitAsync();
         try
         {
             await socket.SendAsync(text, WebSocketMessageType.Text, endOfMessage: true, CancellationToken.None);
@@ -55,7 +55,7 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
         }
         finally
         {
-            sending.Release();
+            _sending.Release();
         }
     }
 
@@ -64,7 +64,7 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
     {
         var bytes = Encoding.UTF8.GetBytes(text);
         var size = Math.Max(1, bytes.Length / pieces);
-        await sending.WaitAsync();
+        await _sending.WaitAsync();
         try
         {
             for (var start = 0; start < bytes.Length; start += size)
@@ -76,7 +76,7 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
         }
         finally
         {
-            sending.Release();
+            _sending.Release();
         }
     }
 
@@ -86,9 +86,9 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
     /// <summary>Drops the connection without a close frame.</summary>
     public void Cut() => socket.Abort();
 
-    public void Dispose() => sending.Dispose();
+    public void Dispose() => _sending.Dispose();
 
-    internal void Record(JsonNode frame) => received.Writer.TryWrite(frame);
+    internal void Record(JsonNode frame) => _received.Writer.TryWrite(frame);
 
     /// <summary>Receives the next frame, or nothing when the connection is over.</summary>
     internal async Task<JsonNode?> ReceiveAsync(byte[] buffer)
@@ -133,7 +133,7 @@ public sealed class GatewaySocket(WebSocket socket, string userAgent, string que
             // Over is over.
         }
 
-        received.Writer.TryComplete();
-        ended.TrySetResult();
+        _received.Writer.TryComplete();
+        _ended.TrySetResult();
     }
 }

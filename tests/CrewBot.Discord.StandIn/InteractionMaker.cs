@@ -5,7 +5,7 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>Makes the events that people's clicks and commands cause, in the shape that the platform sends.</summary>
 public sealed class InteractionMaker(ulong applicationId)
 {
-    private long number;
+    private long _number;
 
     /// <summary>A slash command; options are given as the platform nests them.</summary>
     public JsonObject Command(string name, params JsonObject[] options) =>
@@ -119,7 +119,7 @@ public sealed class InteractionMaker(ulong applicationId)
 
     private JsonObject Envelope(int type, JsonObject data)
     {
-        var serial = (ulong)Interlocked.Increment(ref number);
+        var serial = (ulong)Interlocked.Increment(ref _number);
         var id = StandInData.Id(1400000000000000000 + serial);
         return new JsonObject
         {

@@ -7,16 +7,19 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>What the API does when nothing goes wrong: keeps commands, messages and first answers.</summary>
 internal sealed class StandInApi(StandInSettings settings)
 {
-    private readonly ConcurrentDictionary<string, JsonArray> commands = new();
-    private readonly ConcurrentDictionary<string, bool> answered = new();
-    private readonly ConcurrentDictionary<string, string> nonces = new();
-    private long serial = 1500000000000000000;
-    private int created;
+    private readonly ConcurrentDictionary<string, JsonArray> _commands = new();
+    private readonly ConcurrentDictionary<string, bool> _answered = new();
+    private readonly ConcurrentDictionary<string, string> _nonces = new();
+    private long _serial = 1500000000000000000;
+    private int _created;
+
+    /// <summary>Interactions that have got their first answer.</summary>
+    public ICollection<string> Answered => _answered.Keys;
 
     public string GatewayAddress { get; set; } = "";
 
     /// <summary>Messages that came to be; one repeated under its nonce counts once.</summary>
-    public int MessagesCreated => created;
+    public int MessagesCreated => _created;
 
     public (int Status, JsonNode? Body) Answer(RecordedRequest request)
     {
@@ -27,7 +30,7 @@ internal sealed class StandInApi(StandInSettings settings)
             ("GET", ["gateway", "bot"]) => (200, Advice()),
             ("GET", ["applications", "@me"]) or ("GET", ["oauth2", "applications", "@me"]) => (200, ApplicationBody()),
             ("GET", ["users", "@me"]) => (200, StandInData.BotUser(settings.ApplicationId)),
-            ("GET", ["applications", _, .., "commands"]) => (200, commands.GetValueOrDefault(path, []).DeepClone()),
+            ("GET", ["applications", _, .., "commands"]) => (200, _commands.GetValueOrDefault(path, []).DeepClone()),
             ("PUT", ["applications", _, .., "commands"]) => (200, Register(path, request.Json!.AsArray())),
             ("POST", ["interactions", var id, _, "callback"]) => FirstAnswer(id),
             ("POST", ["webhooks", _, _]) => (200, Create(StandInData.ChannelId, request.Json)),
@@ -44,7 +47,7 @@ internal sealed class StandInApi(StandInSettings settings)
 
     private static ulong Number(string id) => ulong.Parse(id, CultureInfo.InvariantCulture);
 
-    private string NextId() => StandInData.Id((ulong)Interlocked.Increment(ref serial));
+    private string NextId() => StandInData.Id((ulong)Interlocked.Increment(ref _serial));
 
     private JsonObject Advice() => new()
     {
@@ -88,12 +91,12 @@ internal sealed class StandInApi(StandInSettings settings)
             registered.Add(command);
         }
 
-        commands[path] = registered;
+        _commands[path] = registered;
         return registered.DeepClone().AsArray();
     }
 
     private (int Status, JsonNode? Body) FirstAnswer(string id) =>
-        !settings.Records || answered.TryAdd(id, true)
+        !settings.Records || _answered.TryAdd(id, true)
             ? (204, null)
             : (400, new JsonObject { ["message"] = "Interaction has already been acknowledged.", ["code"] = 40060 });
 
@@ -103,14 +106,14 @@ internal sealed class StandInApi(StandInSettings settings)
         var nonce = written?["nonce"]?.ToString();
         if (nonce is not null && written!["enforce_nonce"]?.GetValue<bool>() is true)
         {
-            var first = nonces.GetOrAdd(nonce, id);
+            var first = _nonces.GetOrAdd(nonce, id);
             if (first != id)
             {
                 return StandInData.Message(Number(first), channel, settings.ApplicationId, written);
             }
         }
 
-        Interlocked.Increment(ref created);
+        Interlocked.Increment(ref _created);
         return StandInData.Message(Number(id), channel, settings.ApplicationId, written);
     }
 

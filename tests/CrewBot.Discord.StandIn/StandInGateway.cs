@@ -13,14 +13,14 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
     private const int BadToken = 4004;
     private const int TooLong = 4002;
 
-    private readonly ConcurrentDictionary<string, StandInSession> sessions = new();
-    private readonly ConcurrentBag<GatewaySocket> sockets = [];
-    private readonly Channel<GatewaySocket> connected = Channel.CreateUnbounded<GatewaySocket>();
-    private readonly Channel<GatewaySocket> active = Channel.CreateUnbounded<GatewaySocket>();
-    private int sessionNumber;
+    private readonly ConcurrentDictionary<string, StandInSession> _sessions = new();
+    private readonly ConcurrentBag<GatewaySocket> _sockets = [];
+    private readonly Channel<GatewaySocket> _connected = Channel.CreateUnbounded<GatewaySocket>();
+    private readonly Channel<GatewaySocket> _active = Channel.CreateUnbounded<GatewaySocket>();
+    private int _sessionNumber;
 
-    public ChannelReader<GatewaySocket> Connected => connected.Reader;
-    public ChannelReader<GatewaySocket> Active => active.Reader;
+    public ChannelReader<GatewaySocket> Connected => _connected.Reader;
+    public ChannelReader<GatewaySocket> Active => _active.Reader;
     public GatewaySocket? Latest { get; private set; }
     public string ResumeAddress { get; set; } = "";
     public int Identifies { get; private set; }
@@ -37,8 +37,8 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
 
         using var webSocket = await context.WebSockets.AcceptWebSocketAsync();
         var socket = new GatewaySocket(webSocket, userAgent, context.Request.QueryString.Value ?? "");
-        sockets.Add(socket);
-        connected.Writer.TryWrite(socket);
+        _sockets.Add(socket);
+        _connected.Writer.TryWrite(socket);
         if (settings.Greets)
         {
             await socket.SendAsync(
@@ -61,7 +61,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
 
     public void Dispose()
     {
-        foreach (var socket in sockets)
+        foreach (var socket in _sockets)
         {
             socket.Dispose();
         }
@@ -98,9 +98,9 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
             return;
         }
 
-        var number = Interlocked.Increment(ref sessionNumber).ToString(CultureInfo.InvariantCulture);
+        var number = Interlocked.Increment(ref _sessionNumber).ToString(CultureInfo.InvariantCulture);
         var session = new StandInSession($"session-{number}");
-        sessions[session.Id] = session;
+        _sessions[session.Id] = session;
         var ready = new JsonObject
         {
             ["v"] = 10,
@@ -123,7 +123,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
     private async Task ResumeAsync(GatewaySocket socket, JsonNode resume)
     {
         Resumes++;
-        var known = sessions.TryGetValue(resume["session_id"]!.GetValue<string>(), out var session);
+        var known = _sessions.TryGetValue(resume["session_id"]!.GetValue<string>(), out var session);
         if (!known || !settings.AcceptsResume)
         {
             await socket.SendAsync(9, JsonValue.Create(false));
@@ -143,6 +143,6 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
     {
         socket.Session = session;
         Latest = socket;
-        active.Writer.TryWrite(socket);
+        _active.Writer.TryWrite(socket);
     }
 }

@@ -22,25 +22,26 @@ public sealed class StandInServer : IAsyncDisposable
     private const string ApiPath = "/api/v10/";
     private const string GatewayPath = "/gateway";
 
-    private readonly WebApplication app;
-    private readonly StandInApi api;
-    private readonly StandInGateway gateway;
-    private readonly Channel<RecordedRequest> requests = Channel.CreateUnbounded<RecordedRequest>();
+    private readonly WebApplication _app;
+    private readonly StandInApi _api;
+    private readonly StandInGateway _gateway;
+    private readonly Channel<string> _accepted = Channel.CreateUnbounded<string>();
+    private readonly Channel<RecordedRequest> _requests = Channel.CreateUnbounded<RecordedRequest>();
 
     private StandInServer(StandInSettings settings, int port)
     {
         Settings = settings;
-        api = new StandInApi(settings);
-        gateway = new StandInGateway(settings);
+        _api = new StandInApi(settings);
+        _gateway = new StandInGateway(settings);
         Interactions = new InteractionMaker(settings.ApplicationId);
 
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, port));
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromMilliseconds(100));
-        app = builder.Build();
-        app.UseWebSockets();
-        app.Run(ServeAsync);
+        _app = builder.Build();
+        _app.UseWebSockets();
+        _app.Run(ServeAsync);
     }
 
     public StandInSettings Settings { get; }
@@ -56,38 +57,41 @@ public sealed class StandInServer : IAsyncDisposable
     /// <summary>Told of each request before it is answered: method, path below the base address.</summary>
     public Action<string, string>? OnRequest { get; set; }
 
-    public int MessagesCreated => api.MessagesCreated;
-    public int Identifies => gateway.Identifies;
-    public int Resumes => gateway.Resumes;
+    /// <summary>Interactions that have got their first answer.</summary>
+    public ICollection<string> AnsweredInteractions => _api.Answered;
+
+    public int MessagesCreated => _api.MessagesCreated;
+    public int Identifies => _gateway.Identifies;
+    public int Resumes => _gateway.Resumes;
 
     /// <summary>The connection that was active last.</summary>
-    public GatewaySocket? LatestSocket => gateway.Latest;
+    public GatewaySocket? LatestSocket => _gateway.Latest;
 
     public static async Task<StandInServer> StartAsync(StandInSettings? settings = null, int port = 0)
     {
         var server = new StandInServer(settings ?? new StandInSettings(), port);
-        await server.app.StartAsync();
-        var root = new Uri(server.app.Urls.Single());
+        await server._app.StartAsync();
+        var root = new Uri(server._app.Urls.Single());
         server.ApiAddress = new Uri(root, ApiPath);
-        server.api.GatewayAddress = $"ws://{root.Authority}{GatewayPath}";
-        server.gateway.ResumeAddress = $"ws://{root.Authority}{GatewayPath}/resume";
+        server._api.GatewayAddress = $"ws://{root.Authority}{GatewayPath}";
+        server._gateway.ResumeAddress = $"ws://{root.Authority}{GatewayPath}/resume";
         return server;
     }
 
     /// <summary>The next connection that a client opens.</summary>
     public ValueTask<GatewaySocket> NextConnectionAsync(CancellationToken cancellationToken) =>
-        gateway.Connected.ReadAsync(cancellationToken);
+        _gateway.Connected.ReadAsync(cancellationToken);
 
     /// <summary>The next connection that has identified or resumed.</summary>
     public ValueTask<GatewaySocket> NextActiveAsync(CancellationToken cancellationToken) =>
-        gateway.Active.ReadAsync(cancellationToken);
+        _gateway.Active.ReadAsync(cancellationToken);
 
     /// <summary>The next request whose path contains the text; others before it are passed over.</summary>
     public async Task<RecordedRequest> NextRequestAsync(string pathPart, CancellationToken cancellationToken)
     {
         while (true)
         {
-            var request = await requests.Reader.ReadAsync(cancellationToken);
+            var request = await _requests.Reader.ReadAsync(cancellationToken);
             if (request.Path.Contains(pathPart, StringComparison.Ordinal))
             {
                 return request;
@@ -95,21 +99,25 @@ public sealed class StandInServer : IAsyncDisposable
         }
     }
 
+    /// <summary>Waits until another interaction's first answer has been accepted.</summary>
+    public ValueTask<string> NextAnsweredAsync(CancellationToken cancellationToken) =>
+        _accepted.Reader.ReadAsync(cancellationToken);
+
     /// <summary>Sends an event on a connection and keeps it for a resume.</summary>
     public static Task DispatchAsync(GatewaySocket socket, string name, JsonNode data) =>
         socket.SendTextAsync(socket.Session!.Add(name, data.ToJsonString()));
 
     public async ValueTask DisposeAsync()
     {
-        await app.DisposeAsync();
-        gateway.Dispose();
+        await _app.DisposeAsync();
+        _gateway.Dispose();
     }
 
     private async Task ServeAsync(HttpContext context)
     {
         if (context.WebSockets.IsWebSocketRequest)
         {
-            await gateway.ServeAsync(context);
+            await _gateway.ServeAsync(context);
             return;
         }
 
@@ -126,7 +134,7 @@ public sealed class StandInServer : IAsyncDisposable
         if (Settings.Records)
         {
             Requests.Enqueue(request);
-            requests.Writer.TryWrite(request);
+            _requests.Writer.TryWrite(request);
         }
 
         await AnswerAsync(context, request, Faults.Take(request.Method, path));
@@ -144,7 +152,7 @@ public sealed class StandInServer : IAsyncDisposable
 
         if (canned.CarriedOut)
         {
-            api.Answer(request);
+            _api.Answer(request);
         }
 
         if (canned.Silent)
@@ -175,7 +183,12 @@ public sealed class StandInServer : IAsyncDisposable
 
     private async Task AnswerAsUsualAsync(HttpContext context, RecordedRequest request)
     {
-        var (status, body) = api.Answer(request);
+        var (status, body) = _api.Answer(request);
+        if (Settings.Records && status == 204 && request.Path.EndsWith("/callback", StringComparison.Ordinal))
+        {
+            _accepted.Writer.TryWrite(request.Path);
+        }
+
         if (Settings.Bucket is { } bucket)
         {
             var headers = context.Response.Headers;

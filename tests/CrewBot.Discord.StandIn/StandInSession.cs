@@ -3,8 +3,8 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>A session that outlives its connection: its events are kept for a resume.</summary>
 public sealed class StandInSession(string id)
 {
-    private readonly Lock gate = new();
-    private readonly List<string> events = [];
+    private readonly Lock _gate = new();
+    private readonly List<string> _events = [];
 
     public string Id { get; } = id;
 
@@ -12,9 +12,9 @@ public sealed class StandInSession(string id)
     {
         get
         {
-            lock (gate)
+            lock (_gate)
             {
-                return events.Count;
+                return _events.Count;
             }
         }
     }
@@ -22,11 +22,11 @@ public sealed class StandInSession(string id)
     /// <summary>Numbers an event and keeps it.</summary>
     public string Add(string name, string dataJson)
     {
-        lock (gate)
+        lock (_gate)
         {
             var frame = FormattableString.Invariant(
-                $$"""{"op":0,"t":"{{name}}","s":{{events.Count + 1}},"d":{{dataJson}}}""");
-            events.Add(frame);
+                $$"""{"op":0,"t":"{{name}}","s":{{_events.Count + 1}},"d":{{dataJson}}}""");
+            _events.Add(frame);
             return frame;
         }
     }
@@ -34,9 +34,9 @@ public sealed class StandInSession(string id)
     /// <summary>The events after a sequence number, oldest first.</summary>
     public IReadOnlyList<string> After(long sequence)
     {
-        lock (gate)
+        lock (_gate)
         {
-            return [.. events.Skip((int)sequence)];
+            return [.. _events.Skip((int)sequence)];
         }
     }
 }

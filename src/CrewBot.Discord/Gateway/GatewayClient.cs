@@ -13,8 +13,8 @@ internal sealed class GatewayClient(
     Random random,
     ILoggerFactory logs)
 {
-    private readonly ILogger<GatewayClient> log = logs.CreateLogger<GatewayClient>();
-    private readonly SessionStarts starts = new(api, clock, logs.CreateLogger<SessionStarts>());
+    private readonly ILogger<GatewayClient> _log = logs.CreateLogger<GatewayClient>();
+    private readonly SessionStarts _starts = new(api, clock, logs.CreateLogger<SessionStarts>());
 
     /// <summary>Stays connected until told to stop.</summary>
     /// <exception cref="DiscordFatalException">Nothing helps until a person changes something.</exception>
@@ -24,7 +24,7 @@ internal sealed class GatewayClient(
         try
         {
             var shards = await ChooseShardsAsync(all.Token);
-            log.LogInformation("Connecting {Number} of {Count} shards", shards.Count, shards[0].Count);
+            _log.LogInformation("Connecting {Number} of {Count} shards", shards.Count, shards[0].Count);
             await Task.WhenAll(shards.Select(shard => RunAsync(shard, all)));
         }
         catch (OperationCanceledException) when (all.IsCancellationRequested)
@@ -44,14 +44,14 @@ internal sealed class GatewayClient(
         {
             try
             {
-                var advice = options.ShardCount is null ? await starts.AskAsync(stopping) : null;
+                var advice = options.ShardCount is null ? await _starts.AskAsync(stopping) : null;
                 var count = options.ShardCount ?? Math.Max(1, advice?.Shards ?? 1);
                 return [.. (options.ShardIds ?? Enumerable.Range(0, count)).Select(id => new ShardId(id, count))];
             }
             catch (DiscordApiException noAdvice)
             {
                 var wait = Backoff.Connect(attempt, random.NextDouble());
-                log.LogWarning(
+                _log.LogWarning(
                     "The platform cannot be reached; next try in {Seconds:0} s. {Reason}",
                     wait.TotalSeconds, noAdvice.Message);
                 await Task.Delay(wait, clock, stopping);
@@ -61,7 +61,7 @@ internal sealed class GatewayClient(
 
     private async Task RunAsync(ShardId id, CancellationTokenSource all)
     {
-        var shard = new Shard(id, starts, Open, clock, random, logs.CreateLogger<Shard>());
+        var shard = new Shard(id, _starts, Open, clock, random, logs.CreateLogger<Shard>());
         try
         {
             await shard.RunAsync(all.Token);

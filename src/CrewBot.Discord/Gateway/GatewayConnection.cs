@@ -16,15 +16,15 @@ internal sealed class GatewayConnection(
     Random random,
     ILogger log) : IDisposable
 {
-    private readonly CancellationTokenSource ending = new();
-    private readonly SemaphoreSlim sending = new(1, 1);
-    private readonly MalformedLog malformed = new(log);
-    private ConnectionEnd? end;
-    private Heartbeat? heartbeat;
-    private Task beating = Task.CompletedTask;
-    private Task closing = Task.CompletedTask;
-    private Snowflake? application;
-    private ITimer? deadline;
+    private readonly CancellationTokenSource _ending = new();
+    private readonly SemaphoreSlim _sending = new(1, 1);
+    private readonly MalformedLog _malformed = new(log);
+    private ConnectionEnd? _end;
+    private Heartbeat? _heartbeat;
+    private Task _beating = Task.CompletedTask;
+    private Task _closing = Task.CompletedTask;
+    private Snowflake? _application;
+    private ITimer? _deadline;
 
     /// <summary>The furthest stage that was reached.</summary>
     public ConnectionStage Reached { get; private set; }
@@ -39,7 +39,7 @@ internal sealed class GatewayConnection(
     public async Task<ConnectionEnd> RunAsync(Uri address, CancellationToken stopping)
     {
         using var timer = clock.CreateTimer(_ => OnDeadline(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        deadline = timer;
+        _deadline = timer;
         try
         {
             if (!await TryConnectAsync(address, stopping))
@@ -54,16 +54,16 @@ internal sealed class GatewayConnection(
         }
         finally
         {
-            await ending.CancelAsync();
+            await _ending.CancelAsync();
             transport.Abort();
-            await Task.WhenAll(beating, closing);
+            await Task.WhenAll(_beating, _closing);
         }
     }
 
     public void Dispose()
     {
-        ending.Dispose();
-        sending.Dispose();
+        _ending.Dispose();
+        _sending.Dispose();
         transport.Dispose();
     }
 
@@ -92,7 +92,7 @@ internal sealed class GatewayConnection(
             var message = await transport.ReceiveAsync(CancellationToken.None);
             if (message.IsClosed)
             {
-                return end ?? CloseCodes.Read(message.CloseCode);
+                return _end ?? CloseCodes.Read(message.CloseCode);
             }
 
             if (FrameReader.TryRead(message.Payload, out var frame))
@@ -101,7 +101,7 @@ internal sealed class GatewayConnection(
             }
             else
             {
-                malformed.Report("frame");
+                _malformed.Report("frame");
             }
         }
     }
@@ -113,14 +113,14 @@ internal sealed class GatewayConnection(
             case GatewayOperation.Dispatch:
                 Dispatch(frame);
                 break;
-            case GatewayOperation.Hello when heartbeat is null:
+            case GatewayOperation.Hello when _heartbeat is null:
                 await GreetAsync(frame);
                 break;
             case GatewayOperation.Heartbeat:
-                await BeatAsync(ending.Token);
+                await BeatAsync(_ending.Token);
                 break;
             case GatewayOperation.HeartbeatAck:
-                heartbeat?.Acknowledge();
+                _heartbeat?.Acknowledge();
                 break;
             case GatewayOperation.Reconnect:
                 End(new ConnectionEnd(NextStep.Resume, "the gateway asked to reconnect"));
@@ -150,28 +150,28 @@ internal sealed class GatewayConnection(
             return;
         }
 
-        heartbeat = new Heartbeat(
+        _heartbeat = new Heartbeat(
             TimeSpan.FromMilliseconds(interval),
             BeatAsync,
             () => End(new ConnectionEnd(NextStep.Resume, "heartbeats went unacknowledged")),
             clock,
             log);
-        beating = heartbeat.RunAsync(random.NextDouble(), ending.Token);
+        _beating = _heartbeat.RunAsync(random.NextDouble(), _ending.Token);
         if (session.CanResume)
         {
             Enter(ConnectionStage.Resuming);
-            await SendAsync(OutgoingFrames.Resume(token, session), ending.Token);
+            await SendAsync(OutgoingFrames.Resume(token, session), _ending.Token);
         }
         else
         {
             Enter(ConnectionStage.Identifying);
-            await SendAsync(OutgoingFrames.Identify(token, shard), ending.Token);
+            await SendAsync(OutgoingFrames.Identify(token, shard), _ending.Token);
         }
     }
 
     private void Dispatch(GatewayFrame frame)
     {
-        if (end?.Next is NextStep.Stop)
+        if (_end?.Next is NextStep.Stop)
         {
             return; // not counted either: a later resume brings it again
         }
@@ -185,10 +185,10 @@ internal sealed class GatewayConnection(
         {
             case GatewayEvents.Interaction when Read(frame, WireJson.Default.Interaction) is { } interaction:
                 intake.Offer(new ReceivedInteraction(
-                    interaction, interaction.ApplicationId ?? application, clock.GetTimestamp()));
+                    interaction, interaction.ApplicationId ?? _application, clock.GetTimestamp()));
                 break;
             case GatewayEvents.Ready when Read(frame, WireJson.Default.Ready) is { } ready:
-                application = ready.Application?.Id;
+                _application = ready.Application?.Id;
                 session.Begin(ready.SessionId, ready.ResumeGatewayUrl);
                 Activate("started a session");
                 break;
@@ -208,16 +208,16 @@ internal sealed class GatewayConnection(
 
     private void Enter(ConnectionStage stage)
     {
-        if (end is null)
+        if (_end is null)
         {
             Reached = stage;
-            deadline!.Change(StageDeadlines.Of(stage), Timeout.InfiniteTimeSpan);
+            _deadline!.Change(StageDeadlines.Of(stage), Timeout.InfiniteTimeSpan);
         }
     }
 
     private void OnDeadline()
     {
-        if (end is null)
+        if (_end is null)
         {
             End(new ConnectionEnd(NextStep.Resume, $"nothing happened while {Reached}"));
         }
@@ -230,26 +230,26 @@ internal sealed class GatewayConnection(
     /// <summary>Settles why the connection ends and says goodbye; the receive loop sees the other end's close.</summary>
     private void End(ConnectionEnd why)
     {
-        if (Interlocked.CompareExchange(ref end, why, null) is not null)
+        if (Interlocked.CompareExchange(ref _end, why, null) is not null)
         {
             return;
         }
 
-        deadline!.Change(StageDeadlines.Of(ConnectionStage.Ended), Timeout.InfiniteTimeSpan);
-        closing = CloseAsync();
+        _deadline!.Change(StageDeadlines.Of(ConnectionStage.Ended), Timeout.InfiniteTimeSpan);
+        _closing = CloseAsync();
     }
 
     private async Task CloseAsync()
     {
-        await sending.WaitAsync();
+        await _sending.WaitAsync();
         try
         {
-            await ending.CancelAsync();
+            await _ending.CancelAsync();
             await transport.CloseAsync(CloseCodes.KeepSession, CancellationToken.None);
         }
         finally
         {
-            sending.Release();
+            _sending.Release();
         }
     }
 
@@ -258,7 +258,7 @@ internal sealed class GatewayConnection(
 
     private async Task SendAsync(ReadOnlyMemory<byte> frame, CancellationToken cancellationToken)
     {
-        await sending.WaitAsync(CancellationToken.None);
+        await _sending.WaitAsync(CancellationToken.None);
         try
         {
             if (!cancellationToken.IsCancellationRequested)
@@ -268,7 +268,7 @@ internal sealed class GatewayConnection(
         }
         finally
         {
-            sending.Release();
+            _sending.Release();
         }
     }
 
@@ -287,7 +287,7 @@ internal sealed class GatewayConnection(
 
         if (payload is null)
         {
-            malformed.Report(frame.Event ?? frame.Operation.ToString());
+            _malformed.Report(frame.Event ?? frame.Operation.ToString());
         }
 
         return payload;

@@ -9,9 +9,9 @@ namespace CrewBot.Discord.Gateway;
 internal sealed class Heartbeat(
     TimeSpan interval, Func<CancellationToken, Task> send, Action onSilence, TimeProvider clock, ILogger log)
 {
-    private volatile bool acknowledged = true;
+    private volatile bool _acknowledged = true;
 
-    public void Acknowledge() => acknowledged = true;
+    public void Acknowledge() => _acknowledged = true;
 
     /// <summary>
     /// Runs until cancelled or until a beat went unacknowledged. Of the first interval it waits only the given share, from
@@ -22,9 +22,9 @@ internal sealed class Heartbeat(
         try
         {
             await Task.Delay(interval * firstShare, clock, cancellationToken);
-            while (acknowledged)
+            while (_acknowledged)
             {
-                acknowledged = false;
+                _acknowledged = false;
                 await send(cancellationToken);
                 await Task.Delay(interval, clock, cancellationToken);
             }

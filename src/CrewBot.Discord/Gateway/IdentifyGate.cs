@@ -10,12 +10,12 @@ internal sealed class IdentifyGate(TimeProvider clock)
 {
     private static readonly TimeSpan Spacing = TimeSpan.FromSeconds(5);
 
-    private readonly ConcurrentDictionary<int, Lane> lanes = new();
+    private readonly ConcurrentDictionary<int, Lane> _lanes = new();
 
     /// <summary>Waits for the turn. Dispose of it once the start has succeeded or failed.</summary>
     public async Task<IDisposable> EnterAsync(ShardId shard, int maxConcurrency, CancellationToken cancellationToken)
     {
-        var lane = lanes.GetOrAdd(shard.Number % Math.Max(1, maxConcurrency), static _ => new Lane());
+        var lane = _lanes.GetOrAdd(shard.Number % Math.Max(1, maxConcurrency), static _ => new Lane());
         await lane.Turn.WaitAsync(cancellationToken);
         try
         {
@@ -42,11 +42,11 @@ internal sealed class IdentifyGate(TimeProvider clock)
 
     private sealed class IdentifyTurn(Lane lane, TimeProvider clock) : IDisposable
     {
-        private int left;
+        private int _left;
 
         public void Dispose()
         {
-            if (Interlocked.Exchange(ref left, 1) == 0)
+            if (Interlocked.Exchange(ref _left, 1) == 0)
             {
                 lane.LastOutcome = clock.GetTimestamp();
                 lane.Turn.Release();

@@ -12,20 +12,20 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
     public const int MostOpen = 512;
     public const int MostRefusals = 64;
 
-    private readonly CancellationTokenSource abandon = new();
-    private readonly TaskCompletionSource drained = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private int open;
-    private int refusals;
-    private long dropped;
-    private volatile bool closing;
+    private readonly CancellationTokenSource _abandon = new();
+    private readonly TaskCompletionSource _drained = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private int _open;
+    private int _refusals;
+    private long _dropped;
+    private volatile bool _closing;
 
-    public int Open => Volatile.Read(ref open);
+    public int Open => Volatile.Read(ref _open);
 
-    public long Dropped => Interlocked.Read(ref dropped);
+    public long Dropped => Interlocked.Read(ref _dropped);
 
     public void Offer(ReceivedInteraction received)
     {
-        if (Interlocked.Increment(ref open) <= MostOpen)
+        if (Interlocked.Increment(ref _open) <= MostOpen)
         {
             _ = Task.Run(() => RunAsync(received));
             return;
@@ -39,24 +39,24 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
     /// <returns>How many were given up.</returns>
     public async Task<int> DrainAsync(TimeSpan within, TimeProvider clock)
     {
-        closing = true;
+        _closing = true;
         if (Open > 0)
         {
-            await Task.WhenAny(drained.Task, Task.Delay(within, clock));
+            await Task.WhenAny(_drained.Task, Task.Delay(within, clock));
         }
 
         var left = Open;
-        await abandon.CancelAsync();
+        await _abandon.CancelAsync();
         return left;
     }
 
-    public void Dispose() => abandon.Dispose();
+    public void Dispose() => _abandon.Dispose();
 
     private async Task RunAsync(ReceivedInteraction received)
     {
         try
         {
-            await handler.HandleAsync(received, abandon.Token);
+            await handler.HandleAsync(received, _abandon.Token);
         }
         catch (Exception fault)
         {
@@ -71,18 +71,18 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
 
     private void LeaveOpen()
     {
-        if (Interlocked.Decrement(ref open) == 0 && closing)
+        if (Interlocked.Decrement(ref _open) == 0 && _closing)
         {
-            drained.TrySetResult();
+            _drained.TrySetResult();
         }
     }
 
     private void Refuse(ReceivedInteraction received)
     {
-        if (Interlocked.Increment(ref refusals) > MostRefusals)
+        if (Interlocked.Increment(ref _refusals) > MostRefusals)
         {
-            Interlocked.Decrement(ref refusals);
-            if (Interlocked.Increment(ref dropped) is var count && (count & (count - 1)) == 0)
+            Interlocked.Decrement(ref _refusals);
+            if (Interlocked.Increment(ref _dropped) is var count && (count & (count - 1)) == 0)
             {
                 log.LogWarning("Too busy even to say so: {Count} interactions dropped so far", count);
             }
@@ -97,7 +97,7 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
     {
         try
         {
-            await handler.RefuseBusyAsync(received, abandon.Token);
+            await handler.RefuseBusyAsync(received, _abandon.Token);
         }
         catch (Exception fault)
         {
@@ -105,7 +105,7 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
         }
         finally
         {
-            Interlocked.Decrement(ref refusals);
+            Interlocked.Decrement(ref _refusals);
         }
     }
 }

@@ -6,11 +6,11 @@ namespace CrewBot.Discord.Gateway;
 /// <summary>Says once of each kind that something unreadable came and was dropped. Its content is never shown.</summary>
 internal sealed class MalformedLog(ILogger log)
 {
-    private readonly ConcurrentDictionary<string, bool> reported = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, bool> _reported = new(StringComparer.Ordinal);
 
     public void Report(string kind)
     {
-        if (reported.TryAdd(kind, true))
+        if (_reported.TryAdd(kind, true))
         {
             log.LogWarning("Dropped what cannot be read: {Kind}. Further ones of this kind are dropped in silence", kind);
         }

@@ -9,39 +9,39 @@ internal sealed class ReconnectPace
     private const int MostFailedResumes = 3;
     private static readonly TimeSpan Proven = TimeSpan.FromMinutes(1);
 
-    private int connects;
-    private int identifies;
-    private int failedResumes;
+    private int _connects;
+    private int _identifies;
+    private int _failedResumes;
 
     /// <summary>The place to resume at did not greet: try the general one.</summary>
     public bool ResumePlaceFailed { get; private set; }
 
     /// <summary>The session has been refused too often to try again.</summary>
-    public bool SessionIsLost => failedResumes >= MostFailedResumes;
+    public bool SessionIsLost => _failedResumes >= MostFailedResumes;
 
     /// <param name="reached">The furthest stage of the connection that is over.</param>
     /// <param name="activeFor">How long its session was active; null when it never was.</param>
     public void Record(ConnectionStage reached, TimeSpan? activeFor)
     {
-        failedResumes = reached is ConnectionStage.Resuming ? failedResumes + 1
+        _failedResumes = reached is ConnectionStage.Resuming ? _failedResumes + 1
             : reached >= ConnectionStage.Identifying ? 0
-            : failedResumes;
+            : _failedResumes;
         ResumePlaceFailed = reached < ConnectionStage.Identifying;
         if (activeFor >= Proven)
         {
-            connects = 0;
-            identifies = 0;
+            _connects = 0;
+            _identifies = 0;
         }
     }
 
     /// <summary>Counts a session start that was sent.</summary>
-    public void CountIdentify() => identifies++;
+    public void CountIdentify() => _identifies++;
 
     /// <summary>The wait before the next attempt, which resumes a session or starts one; random is from 0 to 1.</summary>
     public TimeSpan Next(bool identifying, double random)
     {
-        var connect = Backoff.Connect(connects++, random);
-        return identifying ? Max(connect, Backoff.Identify(identifies, random)) : connect;
+        var connect = Backoff.Connect(_connects++, random);
+        return identifying ? Max(connect, Backoff.Identify(_identifies, random)) : connect;
     }
 
     private static TimeSpan Max(TimeSpan first, TimeSpan second) => first > second ? first : second;

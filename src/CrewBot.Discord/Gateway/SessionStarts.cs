@@ -16,8 +16,8 @@ internal sealed class SessionStarts(DiscordApi api, TimeProvider clock, ILogger<
     private static readonly TimeSpan SpacingWhenFewAreLeft = TimeSpan.FromMinutes(15);
     private static readonly TimeSpan WholeDay = TimeSpan.FromDays(1);
 
-    private readonly IdentifyGate gate = new(clock);
-    private long? lastStart;
+    private readonly IdentifyGate _gate = new(clock);
+    private long? _lastStart;
 
     /// <summary>Where sessions start, as last advised; also where to resume if no other place is known.</summary>
     public Uri? Address { get; private set; }
@@ -51,7 +51,7 @@ internal sealed class SessionStarts(DiscordApi api, TimeProvider clock, ILogger<
         {
             null or >= FewLeft => TimeSpan.Zero,
             <= 0 => limit.ResetAfter is { } ms and >= 0 ? TimeSpan.FromMilliseconds(ms) : WholeDay,
-            _ when lastStart is { } last => SpacingWhenFewAreLeft - clock.GetElapsedTime(last),
+            _ when _lastStart is { } last => SpacingWhenFewAreLeft - clock.GetElapsedTime(last),
             _ => TimeSpan.Zero,
         };
         if (wait > TimeSpan.Zero)
@@ -62,8 +62,8 @@ internal sealed class SessionStarts(DiscordApi api, TimeProvider clock, ILogger<
             await Task.Delay(wait, clock, cancellationToken);
         }
 
-        var turn = await gate.EnterAsync(shard, limit?.MaxConcurrency ?? UsualConcurrency, cancellationToken);
-        lastStart = clock.GetTimestamp();
+        var turn = await _gate.EnterAsync(shard, limit?.MaxConcurrency ?? UsualConcurrency, cancellationToken);
+        _lastStart = clock.GetTimestamp();
         return turn;
     }
 }

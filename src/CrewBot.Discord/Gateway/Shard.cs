@@ -12,8 +12,8 @@ internal sealed class Shard(
     Random random,
     ILogger<Shard> log)
 {
-    private readonly GatewaySession session = new();
-    private readonly ReconnectPace pace = new();
+    private readonly GatewaySession _session = new();
+    private readonly ReconnectPace _pace = new();
 
     /// <exception cref="DiscordFatalException">Nothing helps until a person changes something.</exception>
     public async Task RunAsync(CancellationToken stopping)
@@ -22,7 +22,7 @@ internal sealed class Shard(
         {
             while (!stopping.IsCancellationRequested)
             {
-                var end = session.CanResume ? await ResumeAsync(stopping) : await IdentifyAsync(stopping);
+                var end = _session.CanResume ? await ResumeAsync(stopping) : await IdentifyAsync(stopping);
                 await SettleAsync(end, stopping);
             }
         }
@@ -44,18 +44,18 @@ internal sealed class Shard(
         }
 
         log.LogWarning("Shard {Shard} is off line: {Reason}", id, end.Reason);
-        if (end.Next is NextStep.Identify || pace.SessionIsLost)
+        if (end.Next is NextStep.Identify || _pace.SessionIsLost)
         {
-            session.Forget();
+            _session.Forget();
         }
 
-        var wait = end.Pause + pace.Next(identifying: !session.CanResume, random.NextDouble());
+        var wait = end.Pause + _pace.Next(identifying: !_session.CanResume, random.NextDouble());
         await Task.Delay(wait, clock, stopping);
     }
 
     private Task<ConnectionEnd> ResumeAsync(CancellationToken stopping)
     {
-        var place = pace.ResumePlaceFailed ? starts.Address : session.ResumeAddress ?? starts.Address;
+        var place = _pace.ResumePlaceFailed ? starts.Address : _session.ResumeAddress ?? starts.Address;
         return ConnectAsync(place!, static () => { }, stopping);
     }
 
@@ -74,16 +74,16 @@ internal sealed class Shard(
 
     private async Task<ConnectionEnd> ConnectAsync(Uri place, Action onActive, CancellationToken stopping)
     {
-        var identifying = !session.CanResume;
-        using var connection = open(id, session, onActive);
+        var identifying = !_session.CanResume;
+        using var connection = open(id, _session, onActive);
         var end = await connection.RunAsync(place, stopping);
         var activeFor = connection.ActiveSince is { } since ? clock.GetElapsedTime(since) : (TimeSpan?)null;
         if (identifying && connection.Reached >= ConnectionStage.Identifying)
         {
-            pace.CountIdentify();
+            _pace.CountIdentify();
         }
 
-        pace.Record(connection.Reached, activeFor);
+        _pace.Record(connection.Reached, activeFor);
         return end;
     }
 }

@@ -9,23 +9,23 @@ internal sealed class WebSocketTransport : IGatewayTransport
     private const int UsualSize = 16 * 1024;
     private const int LargestMessage = 16 * 1024 * 1024;
 
-    private readonly ClientWebSocket socket = new();
-    private byte[] buffer = new byte[UsualSize];
+    private readonly ClientWebSocket _socket = new();
+    private byte[] _buffer = new byte[UsualSize];
 
     public WebSocketTransport()
     {
-        socket.Options.SetRequestHeader("User-Agent", ApiConnection.UserAgent);
-        socket.Options.KeepAliveInterval = TimeSpan.Zero; // the gateway's own heartbeat watches the line
+        _socket.Options.SetRequestHeader("User-Agent", ApiConnection.UserAgent);
+        _socket.Options.KeepAliveInterval = TimeSpan.Zero; // the gateway's own heartbeat watches the line
     }
 
     public Task ConnectAsync(Uri address, CancellationToken cancellationToken) =>
-        socket.ConnectAsync(address, cancellationToken);
+        _socket.ConnectAsync(address, cancellationToken);
 
     public async Task SendAsync(ReadOnlyMemory<byte> message, CancellationToken cancellationToken)
     {
         try
         {
-            await socket.SendAsync(message, WebSocketMessageType.Text, endOfMessage: true, cancellationToken);
+            await _socket.SendAsync(message, WebSocketMessageType.Text, endOfMessage: true, cancellationToken);
         }
         catch (Exception fault) when (IsBroken(fault))
         {
@@ -41,19 +41,19 @@ internal sealed class WebSocketTransport : IGatewayTransport
         {
             while (true)
             {
-                var part = await socket.ReceiveAsync(buffer.AsMemory(filled), cancellationToken);
+                var part = await _socket.ReceiveAsync(_buffer.AsMemory(filled), cancellationToken);
                 if (part.MessageType is WebSocketMessageType.Close)
                 {
-                    return TransportMessage.Closed((int?)socket.CloseStatus);
+                    return TransportMessage.Closed((int?)_socket.CloseStatus);
                 }
 
                 filled += part.Count;
                 if (part.EndOfMessage)
                 {
-                    return TransportMessage.Text(buffer.AsMemory(0, filled));
+                    return TransportMessage.Text(_buffer.AsMemory(0, filled));
                 }
 
-                if (filled == buffer.Length && !TryGrow())
+                if (filled == _buffer.Length && !TryGrow())
                 {
                     Abort();
                     return TransportMessage.Closed(null);
@@ -62,7 +62,7 @@ internal sealed class WebSocketTransport : IGatewayTransport
         }
         catch (Exception fault) when (IsBroken(fault))
         {
-            return TransportMessage.Closed((int?)socket.CloseStatus);
+            return TransportMessage.Closed((int?)_socket.CloseStatus);
         }
     }
 
@@ -70,7 +70,7 @@ internal sealed class WebSocketTransport : IGatewayTransport
     {
         try
         {
-            await socket.CloseOutputAsync((WebSocketCloseStatus)code, statusDescription: null, cancellationToken);
+            await _socket.CloseOutputAsync((WebSocketCloseStatus)code, statusDescription: null, cancellationToken);
         }
         catch (Exception fault) when (IsBroken(fault))
         {
@@ -78,9 +78,9 @@ internal sealed class WebSocketTransport : IGatewayTransport
         }
     }
 
-    public void Abort() => socket.Abort();
+    public void Abort() => _socket.Abort();
 
-    public void Dispose() => socket.Dispose();
+    public void Dispose() => _socket.Dispose();
 
     private static bool IsBroken(Exception fault) =>
         fault is WebSocketException or IOException or ObjectDisposedException or InvalidOperationException
@@ -88,20 +88,20 @@ internal sealed class WebSocketTransport : IGatewayTransport
 
     private bool TryGrow()
     {
-        if (buffer.Length >= LargestMessage)
+        if (_buffer.Length >= LargestMessage)
         {
             return false;
         }
 
-        Array.Resize(ref buffer, buffer.Length * 2);
+        Array.Resize(ref _buffer, _buffer.Length * 2);
         return true;
     }
 
     private void ForgetLargeBuffer()
     {
-        if (buffer.Length > UsualSize)
+        if (_buffer.Length > UsualSize)
         {
-            buffer = new byte[UsualSize];
+            _buffer = new byte[UsualSize];
         }
     }
 }

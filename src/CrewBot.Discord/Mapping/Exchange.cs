@@ -15,15 +15,15 @@ internal sealed class Exchange : IDisposable
     private static readonly TimeSpan FirstAnswerWithin = TimeSpan.FromSeconds(3);
     private static readonly TimeSpan TokenLives = TimeSpan.FromMinutes(14.5); // fifteen, less a margin
 
-    private readonly DiscordApi api;
-    private readonly ReceivedInteraction received;
-    private readonly AnswerPlan plan;
-    private readonly TimeProvider clock;
-    private readonly ILogger log;
-    private readonly CancellationToken stopping;
-    private readonly ITimer deferral;
-    private Task<bool> deferring = Task.FromResult(false);
-    private int claimed;
+    private readonly DiscordApi _api;
+    private readonly ReceivedInteraction _received;
+    private readonly AnswerPlan _plan;
+    private readonly TimeProvider _clock;
+    private readonly ILogger _log;
+    private readonly CancellationToken _stopping;
+    private readonly ITimer _deferral;
+    private Task<bool> _deferring = Task.FromResult(false);
+    private int _claimed;
 
     public Exchange(
         DiscordApi api,
@@ -33,49 +33,49 @@ internal sealed class Exchange : IDisposable
         ILogger log,
         CancellationToken stopping)
     {
-        this.api = api;
-        this.received = received;
-        this.plan = plan;
-        this.clock = clock;
-        this.log = log;
-        this.stopping = stopping;
+        _api = api;
+        _received = received;
+        _plan = plan;
+        _clock = clock;
+        _log = log;
+        _stopping = stopping;
         var due = DeferAfter - Age;
-        deferral = clock.CreateTimer(
+        _deferral = clock.CreateTimer(
             static state => ((Exchange)state!).Defer(),
             this,
             due > TimeSpan.Zero ? due : TimeSpan.Zero,
             Timeout.InfiniteTimeSpan);
     }
 
-    private TimeSpan Age => clock.GetElapsedTime(received.ReceivedAt);
+    private TimeSpan Age => _clock.GetElapsedTime(_received.ReceivedAt);
 
     /// <summary>Sends the card, as the first answer or after the deferral.</summary>
     public async Task AnswerAsync(Card card)
     {
         if (TryClaim())
         {
-            var inPlace = plan.UpdatesInPlace && card is { IsPrivate: true, IsProblem: false };
+            var inPlace = _plan.UpdatesInPlace && card is { IsPrivate: true, IsProblem: false };
             var response = new MessageResponse(
                 inPlace ? ResponseType.UpdateMessage : ResponseType.Message,
                 inPlace ? card.Body : card.AsMessage);
-            await SendAsync("answer", () => api.AnswerAsync(
-                received.Interaction.Id, received.Interaction.Token, response, WireJson.Default.MessageResponse,
-                card.Files, FirstAnswerWithin - Age, stopping));
+            await SendAsync("answer", () => _api.AnswerAsync(
+                _received.Interaction.Id, _received.Interaction.Token, response, WireJson.Default.MessageResponse,
+                card.Files, FirstAnswerWithin - Age, _stopping));
         }
-        else if (await deferring)
+        else if (await _deferring)
         {
             await FollowAsync(card);
         }
     }
 
-    public void Dispose() => deferral.Dispose();
+    public void Dispose() => _deferral.Dispose();
 
-    private bool TryClaim() => Interlocked.Exchange(ref claimed, 1) == 0;
+    private bool TryClaim() => Interlocked.Exchange(ref _claimed, 1) == 0;
 
     private void Defer()
     {
         var sent = new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously);
-        deferring = sent.Task; // in place before the claim, so that whoever loses the claim finds it
+        _deferring = sent.Task; // in place before the claim, so that whoever loses the claim finds it
         if (TryClaim())
         {
             _ = DeferAsync(sent);
@@ -84,37 +84,37 @@ internal sealed class Exchange : IDisposable
 
     private async Task DeferAsync(TaskCompletionSource<bool> sent)
     {
-        var type = plan.UpdatesInPlace ? ResponseType.DeferredUpdate : ResponseType.DeferredMessage;
-        var flags = plan is { UpdatesInPlace: false, IsPrivate: true } ? new DeferredFlags(MessageFlags.Ephemeral) : null;
-        sent.SetResult(await SendAsync("defer", () => api.AnswerAsync(
-            received.Interaction.Id, received.Interaction.Token, new DeferredResponse(type, flags),
-            WireJson.Default.DeferredResponse, [], FirstAnswerWithin - Age, stopping)));
+        var type = _plan.UpdatesInPlace ? ResponseType.DeferredUpdate : ResponseType.DeferredMessage;
+        var flags = _plan is { UpdatesInPlace: false, IsPrivate: true } ? new DeferredFlags(MessageFlags.Ephemeral) : null;
+        sent.SetResult(await SendAsync("defer", () => _api.AnswerAsync(
+            _received.Interaction.Id, _received.Interaction.Token, new DeferredResponse(type, flags),
+            WireJson.Default.DeferredResponse, [], FirstAnswerWithin - Age, _stopping)));
     }
 
     private async Task FollowAsync(Card card)
     {
-        if (Age > TokenLives || received.ApplicationId is not { } application)
+        if (Age > TokenLives || _received.ApplicationId is not { } application)
         {
-            log.LogWarning("{Interaction}: finished after {Seconds:0} s, too late to be shown",
-                received.Interaction, Age.TotalSeconds);
+            _log.LogWarning("{Interaction}: finished after {Seconds:0} s, too late to be shown",
+                _received.Interaction, Age.TotalSeconds);
             return;
         }
 
-        var token = received.Interaction.Token;
-        var fitsOriginal = plan.UpdatesInPlace
+        var token = _received.Interaction.Token;
+        var fitsOriginal = _plan.UpdatesInPlace
             ? card is { IsPrivate: true, IsProblem: false }
-            : card.IsPrivate == plan.IsPrivate;
+            : card.IsPrivate == _plan.IsPrivate;
         if (fitsOriginal)
         {
-            await SendAsync("edit", () => api.EditOriginalAsync(application, token, card.Body, card.Files, stopping));
+            await SendAsync("edit", () => _api.EditOriginalAsync(application, token, card.Body, card.Files, _stopping));
             return;
         }
 
-        await SendAsync("follow up", () => api.FollowUpAsync(application, token, card.AsMessage, card.Files, stopping));
-        if (!plan.UpdatesInPlace)
+        await SendAsync("follow up", () => _api.FollowUpAsync(application, token, card.AsMessage, card.Files, _stopping));
+        if (!_plan.UpdatesInPlace)
         {
             var note = CardWriter.Plain(card.IsPrivate ? "Answered to the asker alone." : "Posted for the crew.");
-            await SendAsync("edit", () => api.EditOriginalAsync(application, token, note.Body, [], stopping));
+            await SendAsync("edit", () => _api.EditOriginalAsync(application, token, note.Body, [], _stopping));
         }
     }
 
@@ -128,8 +128,8 @@ internal sealed class Exchange : IDisposable
         }
         catch (DiscordApiException refused)
         {
-            log.LogWarning("{Interaction}: could not {What} after {Age:0.00} s: {Reason}",
-                received.Interaction, what, Age.TotalSeconds, refused.Message);
+            _log.LogWarning("{Interaction}: could not {What} after {Age:0.00} s: {Reason}",
+                _received.Interaction, what, Age.TotalSeconds, refused.Message);
             return false;
         }
     }

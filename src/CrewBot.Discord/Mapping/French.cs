@@ -7,16 +7,16 @@ namespace CrewBot.Discord.Mapping;
 internal sealed class French
 {
     private const string Locale = "fr";
-    private readonly Dictionary<string, string> texts;
+    private readonly Dictionary<string, string> _texts;
 
     public French()
     {
         using var resource = Assembly.GetExecutingAssembly().GetManifestResourceStream("french.json")!;
-        texts = JsonSerializer.Deserialize(resource, FrenchJson.Default.DictionaryStringString)!;
+        _texts = JsonSerializer.Deserialize(resource, FrenchJson.Default.DictionaryStringString)!;
     }
 
-    public IReadOnlyCollection<string> Known => texts.Keys;
+    public IReadOnlyCollection<string> Known => _texts.Keys;
 
     public IReadOnlyDictionary<string, string>? Of(string english) =>
-        texts.TryGetValue(english, out var text) ? new Dictionary<string, string> { [Locale] = text } : null;
+        _texts.TryGetValue(english, out var text) ? new Dictionary<string, string> { [Locale] = text } : null;
 }

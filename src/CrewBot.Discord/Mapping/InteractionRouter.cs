@@ -19,15 +19,15 @@ internal sealed class InteractionRouter(
     private const string OldButton = "That button is from an earlier version, or too long ago. Ask again.";
     private static readonly TimeSpan FirstAnswerWithin = TimeSpan.FromSeconds(3);
 
-    private readonly SeenInteractions seen = new();
-    private readonly AnswerForm forms = new(catalog, codec);
-    private readonly Suggestions suggestions = new(catalog);
-    private readonly IReadOnlyList<MenuCommand> menu = MenuCommand.In(catalog);
+    private readonly SeenInteractions _seen = new();
+    private readonly AnswerForm _forms = new(catalog, codec);
+    private readonly Suggestions _suggestions = new(catalog);
+    private readonly IReadOnlyList<MenuCommand> _menu = MenuCommand.In(catalog);
 
     public async Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken)
     {
         var interaction = received.Interaction;
-        if (!seen.TryAdd(interaction.Id))
+        if (!_seen.TryAdd(interaction.Id))
         {
             log.LogDebug("{Interaction} came again and is not handled again", interaction);
             return;
@@ -65,7 +65,7 @@ internal sealed class InteractionRouter(
     {
         var (path, leaves) = CallReader.Read(data);
         var options = CallReader.Texts(leaves, data.Resolved);
-        if (forms.For(path, options) is { } form)
+        if (_forms.For(path, options) is { } form)
         {
             await api.AnswerAsync(
                 received.Interaction.Id, received.Interaction.Token, form, WireJson.Default.ModalResponse, [],
@@ -78,7 +78,7 @@ internal sealed class InteractionRouter(
 
     private async Task OnMenuAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
-        var command = menu.FirstOrDefault(command => command.Name == data.Name);
+        var command = _menu.FirstOrDefault(command => command.Name == data.Name);
         var words = MenuCommand.TextOf(data);
         if (command is null || words.Length == 0)
         {
@@ -157,7 +157,7 @@ internal sealed class InteractionRouter(
         try
         {
             await api.AnswerAsync(
-                received.Interaction.Id, received.Interaction.Token, suggestions.For(data),
+                received.Interaction.Id, received.Interaction.Token, _suggestions.For(data),
                 WireJson.Default.ChoicesResponse, [], TimeLeft(received), cancellationToken);
         }
         catch (DiscordApiException late)

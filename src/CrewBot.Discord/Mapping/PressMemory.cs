@@ -8,20 +8,20 @@ internal sealed class PressMemory
     private const int MostKept = 2_000;
     private const int KeyBytes = 9;
 
-    private readonly Lock gate = new();
-    private readonly Dictionary<string, Press> kept = [];
-    private readonly Queue<string> order = [];
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, Press> _kept = [];
+    private readonly Queue<string> _order = [];
 
     public string Keep(Press press)
     {
         var key = Convert.ToBase64String(RandomNumberGenerator.GetBytes(KeyBytes));
-        lock (gate)
+        lock (_gate)
         {
-            kept[key] = press;
-            order.Enqueue(key);
-            if (order.Count > MostKept)
+            _kept[key] = press;
+            _order.Enqueue(key);
+            if (_order.Count > MostKept)
             {
-                kept.Remove(order.Dequeue());
+                _kept.Remove(_order.Dequeue());
             }
         }
 
@@ -30,9 +30,9 @@ internal sealed class PressMemory
 
     public Press? Find(string key)
     {
-        lock (gate)
+        lock (_gate)
         {
-            return kept.GetValueOrDefault(key);
+            return _kept.GetValueOrDefault(key);
         }
     }
 }

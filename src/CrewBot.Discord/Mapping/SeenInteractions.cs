@@ -7,25 +7,25 @@ internal sealed class SeenInteractions
 {
     private const int MostKept = 16_384;
 
-    private readonly Lock gate = new();
-    private readonly HashSet<Snowflake> seen = new(MostKept);
-    private readonly Snowflake[] ring = new Snowflake[MostKept];
-    private long count;
+    private readonly Lock _gate = new();
+    private readonly HashSet<Snowflake> _seen = new(MostKept);
+    private readonly Snowflake[] _ring = new Snowflake[MostKept];
+    private long _count;
 
     /// <summary>Whether the id is new.</summary>
     public bool TryAdd(Snowflake id)
     {
-        lock (gate)
+        lock (_gate)
         {
-            if (!seen.Add(id))
+            if (!_seen.Add(id))
             {
                 return false;
             }
 
-            ref var slot = ref ring[count % MostKept];
-            if (count++ >= MostKept)
+            ref var slot = ref _ring[_count % MostKept];
+            if (_count++ >= MostKept)
             {
-                seen.Remove(slot);
+                _seen.Remove(slot);
             }
 
             slot = id;

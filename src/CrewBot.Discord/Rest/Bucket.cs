@@ -6,21 +6,21 @@ namespace CrewBot.Discord.Rest;
 /// </summary>
 internal sealed class Bucket(TimeProvider clock) : IDisposable
 {
-    private readonly Lock gate = new();
-    private readonly SemaphoreSlim turn = new(1, 1);
-    private TaskCompletionSource changed = NewSignal();
-    private int limit = 1;
-    private int left = 1;
-    private int inFlight;
-    private long? resetAt;
-    private long pausedUntil;
-    private long lastUsed = clock.GetTimestamp();
+    private readonly Lock _gate = new();
+    private readonly SemaphoreSlim _turn = new(1, 1);
+    private TaskCompletionSource _changed = NewSignal();
+    private int _limit = 1;
+    private int _left = 1;
+    private int _inFlight;
+    private long? _resetAt;
+    private long _pausedUntil;
+    private long _lastUsed = clock.GetTimestamp();
 
     /// <summary>Waits for a place.</summary>
     /// <returns>Zero when the place is taken, or the wait that would be longer than <paramref name="patience"/>.</returns>
     public async ValueTask<TimeSpan> EnterAsync(TimeSpan patience, CancellationToken cancellationToken)
     {
-        await turn.WaitAsync(cancellationToken);
+        await _turn.WaitAsync(cancellationToken);
         try
         {
             while (true)
@@ -47,23 +47,23 @@ internal sealed class Bucket(TimeProvider clock) : IDisposable
         }
         finally
         {
-            turn.Release();
+            _turn.Release();
         }
     }
 
     /// <summary>Gives the place back, with what the answer said; null when no answer came.</summary>
     public void Leave(RateLimitHeaders? answer)
     {
-        lock (gate)
+        lock (_gate)
         {
-            inFlight--;
+            _inFlight--;
             if (answer is { } headers)
             {
                 Learn(headers);
             }
-            else if (left < limit)
+            else if (_left < _limit)
             {
-                left++;
+                _left++;
             }
 
             Signal();
@@ -72,52 +72,52 @@ internal sealed class Bucket(TimeProvider clock) : IDisposable
 
     public void Pause(TimeSpan time)
     {
-        lock (gate)
+        lock (_gate)
         {
-            pausedUntil = Math.Max(pausedUntil, After(time));
+            _pausedUntil = Math.Max(_pausedUntil, After(time));
             Signal();
         }
     }
 
     public bool IdleFor(TimeSpan time)
     {
-        lock (gate)
+        lock (_gate)
         {
             var now = clock.GetTimestamp();
-            return inFlight == 0 && now >= pausedUntil && (resetAt is null || now >= resetAt)
-                && clock.GetElapsedTime(lastUsed) >= time;
+            return _inFlight == 0 && now >= _pausedUntil && (_resetAt is null || now >= _resetAt)
+                && clock.GetElapsedTime(_lastUsed) >= time;
         }
     }
 
-    public void Dispose() => turn.Dispose();
+    public void Dispose() => _turn.Dispose();
 
     private static TaskCompletionSource NewSignal() => new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     private (bool Taken, TimeSpan? Wait, Task Signal) TryTake()
     {
-        lock (gate)
+        lock (_gate)
         {
             var now = clock.GetTimestamp();
-            lastUsed = now;
-            if (now < pausedUntil)
+            _lastUsed = now;
+            if (now < _pausedUntil)
             {
-                return (false, clock.GetElapsedTime(now, pausedUntil), changed.Task);
+                return (false, clock.GetElapsedTime(now, _pausedUntil), _changed.Task);
             }
 
-            if (resetAt is { } reset && now >= reset)
+            if (_resetAt is { } reset && now >= reset)
             {
-                left = limit - inFlight;
-                resetAt = null;
+                _left = _limit - _inFlight;
+                _resetAt = null;
             }
 
-            if (left > 0)
+            if (_left > 0)
             {
-                left--;
-                inFlight++;
-                return (true, null, changed.Task);
+                _left--;
+                _inFlight++;
+                return (true, null, _changed.Task);
             }
 
-            return (false, resetAt is null ? null : clock.GetElapsedTime(now, resetAt.Value), changed.Task);
+            return (false, _resetAt is null ? null : clock.GetElapsedTime(now, _resetAt.Value), _changed.Task);
         }
     }
 
@@ -125,21 +125,21 @@ internal sealed class Bucket(TimeProvider clock) : IDisposable
     {
         if (!headers.Known)
         {
-            limit = int.MaxValue;
-            left = int.MaxValue;
+            _limit = int.MaxValue;
+            _left = int.MaxValue;
             return;
         }
 
-        limit = Math.Max(1, headers.Limit!.Value);
-        if (resetAt is null)
+        _limit = Math.Max(1, headers.Limit!.Value);
+        if (_resetAt is null)
         {
-            left = headers.Remaining!.Value - inFlight;
-            resetAt = After(headers.ResetAfter!.Value);
+            _left = headers.Remaining!.Value - _inFlight;
+            _resetAt = After(headers.ResetAfter!.Value);
         }
         else
         {
             // Answers overtake each other: within one window the lowest figure is the true one.
-            left = Math.Min(left, headers.Remaining!.Value);
+            _left = Math.Min(_left, headers.Remaining!.Value);
         }
     }
 
@@ -148,7 +148,7 @@ internal sealed class Bucket(TimeProvider clock) : IDisposable
 
     private void Signal()
     {
-        changed.TrySetResult();
-        changed = NewSignal();
+        _changed.TrySetResult();
+        _changed = NewSignal();
     }
 }

@@ -6,38 +6,38 @@ internal sealed class GlobalLimit(TimeProvider clock)
     /// <summary>Published as 50 requests a second for each bot.</summary>
     public const int RequestsPerSecond = 50;
 
-    private readonly Lock gate = new();
-    private readonly long[] passedAt = new long[RequestsPerSecond];
-    private int next;
-    private long passes;
-    private long pausedUntil = long.MinValue;
+    private readonly Lock _gate = new();
+    private readonly long[] _passedAt = new long[RequestsPerSecond];
+    private int _next;
+    private long _passes;
+    private long _pausedUntil = long.MinValue;
 
     /// <summary>Passes at once (zero) or says how long to wait before asking again.</summary>
     public TimeSpan TryPass()
     {
-        lock (gate)
+        lock (_gate)
         {
             var now = clock.GetTimestamp();
-            var free = passes < RequestsPerSecond ? now : passedAt[next] + clock.TimestampFrequency;
-            free = Math.Max(free, pausedUntil);
+            var free = _passes < RequestsPerSecond ? now : _passedAt[_next] + clock.TimestampFrequency;
+            free = Math.Max(free, _pausedUntil);
             if (free > now)
             {
                 return clock.GetElapsedTime(now, free);
             }
 
-            passedAt[next] = now;
-            next = (next + 1) % RequestsPerSecond;
-            passes++;
+            _passedAt[_next] = now;
+            _next = (_next + 1) % RequestsPerSecond;
+            _passes++;
             return TimeSpan.Zero;
         }
     }
 
     public void Pause(TimeSpan time)
     {
-        lock (gate)
+        lock (_gate)
         {
-            pausedUntil = Math.Max(
-                pausedUntil, clock.GetTimestamp() + (long)(time.TotalSeconds * clock.TimestampFrequency));
+            _pausedUntil = Math.Max(
+                _pausedUntil, clock.GetTimestamp() + (long)(time.TotalSeconds * clock.TimestampFrequency));
         }
     }
 }

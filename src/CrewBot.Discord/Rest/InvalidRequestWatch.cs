@@ -14,29 +14,29 @@ internal sealed class InvalidRequestWatch(TimeProvider clock)
     private const int Slots = 20;
     private static readonly TimeSpan SlotLength = TimeSpan.FromSeconds(30);
 
-    private readonly Lock gate = new();
-    private readonly int[] counts = new int[Slots + 1]; // one more than the window: the oldest is only partly outside
-    private readonly long start = clock.GetTimestamp();
-    private long newest;
+    private readonly Lock _gate = new();
+    private readonly int[] _counts = new int[Slots + 1]; // one more than the window: the oldest is only partly outside
+    private readonly long _start = clock.GetTimestamp();
+    private long _newest;
 
     public int InTheLastTenMinutes
     {
         get
         {
-            lock (gate)
+            lock (_gate)
             {
                 Forget();
-                return counts.Sum();
+                return _counts.Sum();
             }
         }
     }
 
     public void Count()
     {
-        lock (gate)
+        lock (_gate)
         {
             Forget();
-            counts[newest % counts.Length]++;
+            _counts[_newest % _counts.Length]++;
         }
     }
 
@@ -48,13 +48,13 @@ internal sealed class InvalidRequestWatch(TimeProvider clock)
 
     private void Forget()
     {
-        var current = (long)(clock.GetElapsedTime(start) / SlotLength);
-        var passed = Math.Min(current - newest, counts.Length);
+        var current = (long)(clock.GetElapsedTime(_start) / SlotLength);
+        var passed = Math.Min(current - _newest, _counts.Length);
         for (var step = 1; step <= passed; step++)
         {
-            counts[(current - passed + step) % counts.Length] = 0;
+            _counts[(current - passed + step) % _counts.Length] = 0;
         }
 
-        newest = current;
+        _newest = current;
     }
 }

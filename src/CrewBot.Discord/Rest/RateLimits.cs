@@ -11,12 +11,12 @@ internal sealed class RateLimits(TimeProvider clock)
     private const int SweepEvery = 512;
     private static readonly TimeSpan KeepIdle = TimeSpan.FromMinutes(1);
 
-    private readonly ConcurrentDictionary<(string Name, string Major), Bucket> buckets = new();
-    private readonly ConcurrentDictionary<string, string> names = new();
-    private readonly GlobalLimit global = new(clock);
-    private int entered;
+    private readonly ConcurrentDictionary<(string Name, string Major), Bucket> _buckets = new();
+    private readonly ConcurrentDictionary<string, string> _names = new();
+    private readonly GlobalLimit _global = new(clock);
+    private int _entered;
 
-    public int BucketCount => buckets.Count;
+    public int BucketCount => _buckets.Count;
 
     /// <summary>Waits until the route may be called.</summary>
     /// <returns>The place in its bucket, to be left with the answer; null where the route has none.</returns>
@@ -51,17 +51,17 @@ internal sealed class RateLimits(TimeProvider clock)
     /// <summary>Remembers the name that an answer gave to the route's bucket.</summary>
     public void Name(Route route, Bucket bucket, string? name)
     {
-        if (name is not null && names.TryAdd(route.ToString(), name))
+        if (name is not null && _names.TryAdd(route.ToString(), name))
         {
-            buckets.TryAdd((name, route.Major), bucket);
+            _buckets.TryAdd((name, route.Major), bucket);
         }
     }
 
-    public void PauseEverything(TimeSpan time) => global.Pause(time);
+    public void PauseEverything(TimeSpan time) => _global.Pause(time);
 
     private async ValueTask PassGlobalAsync(Route route, TimeSpan patience, CancellationToken cancellationToken)
     {
-        while (!route.ByInteractionToken && global.TryPass() is var wait && wait > TimeSpan.Zero)
+        while (!route.ByInteractionToken && _global.TryPass() is var wait && wait > TimeSpan.Zero)
         {
             if (wait > patience)
             {
@@ -74,23 +74,23 @@ internal sealed class RateLimits(TimeProvider clock)
 
     private Bucket Find(Route route)
     {
-        if (Interlocked.Increment(ref entered) % SweepEvery == 0)
+        if (Interlocked.Increment(ref _entered) % SweepEvery == 0)
         {
             Sweep();
         }
 
         var template = route.ToString();
-        var key = (names.GetValueOrDefault(template, template), route.Major);
-        return buckets.GetOrAdd(key, static (_, clock) => new Bucket(clock), clock);
+        var key = (_names.GetValueOrDefault(template, template), route.Major);
+        return _buckets.GetOrAdd(key, static (_, clock) => new Bucket(clock), clock);
     }
 
     private void Sweep()
     {
-        foreach (var (key, bucket) in buckets)
+        foreach (var (key, bucket) in _buckets)
         {
             if (bucket.IdleFor(KeepIdle))
             {
-                buckets.TryRemove(key, out _);
+                _buckets.TryRemove(key, out _);
             }
         }
     }

@@ -13,22 +13,22 @@ internal sealed class ResponseJudge(TimeProvider clock) : IDisposable
     private static readonly TimeSpan UnstatedWait = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan MostJitter = TimeSpan.FromMilliseconds(50);
 
-    private readonly InvalidRequestWatch invalid = new(clock);
-    private readonly CancellationTokenSource tokenRefused = new();
+    private readonly InvalidRequestWatch _invalid = new(clock);
+    private readonly CancellationTokenSource _tokenRefused = new();
 
-    public CancellationToken TokenRefused => tokenRefused.Token;
+    public CancellationToken TokenRefused => _tokenRefused.Token;
 
     /// <summary>The reason why a route may not be called now, if there is one.</summary>
     public DiscordApiException? Forbids(Route route)
     {
-        if (tokenRefused.IsCancellationRequested && !route.ByInteractionToken)
+        if (_tokenRefused.IsCancellationRequested && !route.ByInteractionToken)
         {
             return new DiscordApiException(route, "not sent: the platform has refused the bot token");
         }
 
-        return invalid.Allows(route)
+        return _invalid.Allows(route)
             ? null
-            : new DiscordApiException(route, $"not sent: {invalid.InTheLastTenMinutes} refusals in ten minutes");
+            : new DiscordApiException(route, $"not sent: {_invalid.InTheLastTenMinutes} refusals in ten minutes");
     }
 
     public Verdict Judge(RestCall call, HttpResponseMessage response, ReadOnlyMemory<byte> body, RateLimitHeaders limits)
@@ -52,7 +52,7 @@ internal sealed class ResponseJudge(TimeProvider clock) : IDisposable
         return Faults.IsPassing(response.StatusCode) ? Passing(call, refusal) : Refused(call, response, refusal, limits);
     }
 
-    public void Dispose() => tokenRefused.Dispose();
+    public void Dispose() => _tokenRefused.Dispose();
 
     private static Attempt Success(RestCall call, HttpResponseMessage response, ReadOnlyMemory<byte> body)
     {
@@ -74,12 +74,12 @@ internal sealed class ResponseJudge(TimeProvider clock) : IDisposable
     {
         if (response.StatusCode is HttpStatusCode.Unauthorized or HttpStatusCode.Forbidden)
         {
-            invalid.Count();
+            _invalid.Count();
         }
 
         if (response.StatusCode is HttpStatusCode.Unauthorized && !call.Route.ByInteractionToken)
         {
-            tokenRefused.Cancel();
+            _tokenRefused.Cancel();
         }
 
         var blockedAtTheEdge = response.StatusCode is HttpStatusCode.Forbidden && !ResponseReader.IsJson(response);
@@ -94,7 +94,7 @@ internal sealed class ResponseJudge(TimeProvider clock) : IDisposable
     {
         if (!limits.Shared)
         {
-            invalid.Count();
+            _invalid.Count();
         }
 
         var stated = ResponseReader.TryRead(response, body.Span, WireJson.Default.RateLimitBody);

@@ -15,13 +15,13 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
     private static readonly TimeSpan UploadTimeout = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan FirstAnswerTimeout = TimeSpan.FromSeconds(1.5);
 
-    private readonly AuthenticationHeaderValue authorization = new("Bot", options.Token.Value);
-    private readonly RateLimits limits = new(clock);
-    private readonly RetryPipelines pipelines = new(clock);
-    private readonly ResponseJudge judge = new(clock);
+    private readonly AuthenticationHeaderValue _authorization = new("Bot", options.Token.Value);
+    private readonly RateLimits _limits = new(clock);
+    private readonly RetryPipelines _pipelines = new(clock);
+    private readonly ResponseJudge _judge = new(clock);
 
     /// <summary>Cancelled once the platform has refused the bot token: from then on nothing goes out with it.</summary>
-    public CancellationToken TokenRefused => judge.TokenRefused;
+    public CancellationToken TokenRefused => _judge.TokenRefused;
 
     public async Task SendAsync(RestRequest request, CancellationToken cancellationToken) =>
         await RunAsync(request, cancellationToken);
@@ -44,7 +44,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
 
     public void Dispose()
     {
-        judge.Dispose();
+        _judge.Dispose();
         http.Dispose();
     }
 
@@ -60,7 +60,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         using var either = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken, patience.Token);
         try
         {
-            var result = await pipelines.For(request.Route).ExecuteAsync(
+            var result = await _pipelines.For(request.Route).ExecuteAsync(
                 static (state, token) => state.Client.AttemptAsync(state.Call, token),
                 (Client: this, Call: call),
                 either.Token);
@@ -76,7 +76,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
     private async ValueTask<Attempt> AttemptAsync(RestCall call, CancellationToken cancellationToken)
     {
         call.Begin();
-        if (judge.Forbids(call.Route) is { } stop)
+        if (_judge.Forbids(call.Route) is { } stop)
         {
             return call.Failed(stop);
         }
@@ -84,7 +84,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         Bucket? bucket;
         try
         {
-            bucket = await limits.EnterAsync(call.Route, call.PatienceLeft, cancellationToken);
+            bucket = await _limits.EnterAsync(call.Route, call.PatienceLeft, cancellationToken);
         }
         catch (RateLimitedException limited)
         {
@@ -100,7 +100,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
             using var response = await http.SendAsync(message, either.Token);
             answer = RateLimitHeaders.Read(response.Headers);
             var body = await response.Content.ReadAsByteArrayAsync(either.Token);
-            var verdict = judge.Judge(call, response, body, answer.Value);
+            var verdict = _judge.Judge(call, response, body, answer.Value);
             Pause(verdict, bucket);
             return verdict.Attempt;
         }
@@ -116,7 +116,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         {
             if (bucket is not null)
             {
-                limits.Name(call.Route, bucket, answer?.Bucket);
+                _limits.Name(call.Route, bucket, answer?.Bucket);
                 bucket.Leave(answer);
             }
         }
@@ -127,7 +127,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         if (verdict.PauseEverything is { } everything)
         {
             log.LogWarning("All requests pause for {Seconds:0.#} s: {Reason}", everything.TotalSeconds, verdict.Reason);
-            limits.PauseEverything(everything);
+            _limits.PauseEverything(everything);
         }
         else if (verdict.PauseBucket is { } one)
         {
@@ -153,7 +153,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         };
         if (!request.Route.ByInteractionToken)
         {
-            message.Headers.Authorization = authorization;
+            message.Headers.Authorization = _authorization;
         }
 
         return message;

@@ -9,14 +9,14 @@ internal sealed class RetryPipelines(TimeProvider clock)
     private const int OrdinaryRepeats = 4;
     private const int FirstAnswerRepeats = 8;
 
-    private readonly ResiliencePipeline<Attempt> ordinary =
+    private readonly ResiliencePipeline<Attempt> _ordinary =
         Build(clock, OrdinaryRepeats, first: TimeSpan.FromMilliseconds(500), longest: TimeSpan.FromSeconds(4));
 
     // A first answer has three seconds in all: many short waits serve it better than a few long ones.
-    private readonly ResiliencePipeline<Attempt> firstAnswer =
+    private readonly ResiliencePipeline<Attempt> _firstAnswer =
         Build(clock, FirstAnswerRepeats, first: TimeSpan.FromMilliseconds(60), longest: TimeSpan.FromMilliseconds(500));
 
-    public ResiliencePipeline<Attempt> For(Route route) => route.Unbucketed ? firstAnswer : ordinary;
+    public ResiliencePipeline<Attempt> For(Route route) => route.Unbucketed ? _firstAnswer : _ordinary;
 
     private static ResiliencePipeline<Attempt> Build(TimeProvider clock, int repeats, TimeSpan first, TimeSpan longest) =>
         new ResiliencePipelineBuilder<Attempt> { TimeProvider = clock }

@@ -14,11 +14,11 @@ internal sealed class ApiDescription
     private const string Place = "shared/discord/openapi-subset.json";
     private static readonly Lazy<ApiDescription?> Found = new(Find);
 
-    private readonly JsonObject document;
-    private readonly Dictionary<string, JsonSchema> schemas = [];
-    private readonly Lock gate = new();
+    private readonly JsonObject _document;
+    private readonly Dictionary<string, JsonSchema> _schemas = [];
+    private readonly Lock _gate = new();
 
-    private ApiDescription(JsonObject document) => this.document = document;
+    private ApiDescription(JsonObject document) => _document = document;
 
     /// <summary>The description, or a visible skip of the running test.</summary>
     public static ApiDescription OrSkip()
@@ -27,11 +27,13 @@ internal sealed class ApiDescription
         return Found.Value!;
     }
 
+    public static ApiDescription? IfThere() => Found.Value;
+
     /// <summary>Checks the body of a request that was sent; one whose call carries no body must carry none.</summary>
     public void Check(RecordedRequest request)
     {
         var path = TemplateOf(request);
-        var operation = document["paths"]![path]![request.Method.ToLowerInvariant()];
+        var operation = _document["paths"]![path]![request.Method.ToLowerInvariant()];
         Assert.True(operation is not null, $"{request.Method} {path} is not a described call.");
         if (operation!["requestBody"] is null)
         {
@@ -50,7 +52,7 @@ internal sealed class ApiDescription
     {
         var element = JsonSerializer.SerializeToElement(value);
         EvaluationResults results;
-        lock (gate)
+        lock (_gate)
         {
             results = SchemaAt(pointer).Evaluate(element, new EvaluationOptions { OutputFormat = OutputFormat.List });
         }
@@ -83,7 +85,7 @@ internal sealed class ApiDescription
     private string TemplateOf(RecordedRequest request)
     {
         var parts = ("/" + request.Path.Split('?')[0]).Split('/');
-        var template = document["paths"]!.AsObject()
+        var template = _document["paths"]!.AsObject()
             .Select(path => path.Key)
             .Where(path => path.Split('/') is var names
                 && names.Length == parts.Length
@@ -97,14 +99,14 @@ internal sealed class ApiDescription
     private JsonSchema SchemaAt(string[] pointer)
     {
         var key = string.Join(' ', pointer);
-        if (!schemas.TryGetValue(key, out var schema))
+        if (!_schemas.TryGetValue(key, out var schema))
         {
-            var root = pointer.Aggregate<string, JsonNode>(document, static (node, step) => node[step]!).DeepClone();
-            root["$defs"] = document["components"]!["schemas"]!.DeepClone();
+            var root = pointer.Aggregate<string, JsonNode>(_document, static (node, step) => node[step]!).DeepClone();
+            root["$defs"] = _document["components"]!["schemas"]!.DeepClone();
             var text = root.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
             var options = new BuildOptions { SchemaRegistry = new SchemaRegistry(), Dialect = Dialect.Draft202012 };
             schema = JsonSchema.FromText(text, options);
-            schemas[key] = schema;
+            _schemas[key] = schema;
         }
 
         return schema;

@@ -3,11 +3,11 @@ namespace CrewBot.Discord.Tests.Fakes;
 /// <summary>Real time, only faster: waits of seconds become fractions of one.</summary>
 internal sealed class HurriedClock(double factor) : TimeProvider
 {
-    private readonly long start = System.GetTimestamp();
+    private readonly long _start = System.GetTimestamp();
 
     public override long TimestampFrequency => System.TimestampFrequency;
 
-    public override long GetTimestamp() => start + (long)((System.GetTimestamp() - start) * factor);
+    public override long GetTimestamp() => _start + (long)((System.GetTimestamp() - _start) * factor);
 
     public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period) =>
         new HurriedTimer(System.CreateTimer(callback, state, Shorten(dueTime), Shorten(period)), this);

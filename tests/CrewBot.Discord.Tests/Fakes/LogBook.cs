@@ -7,7 +7,7 @@ namespace CrewBot.Discord.Tests.Fakes;
 /// <summary>Keeps every line that is logged, exceptions in full.</summary>
 internal sealed class LogBook : ILoggerFactory, ILogger
 {
-    private readonly Channel<string> fresh = Channel.CreateUnbounded<string>();
+    private readonly Channel<string> _fresh = Channel.CreateUnbounded<string>();
 
     public ConcurrentQueue<string> Lines { get; } = new();
 
@@ -16,7 +16,7 @@ internal sealed class LogBook : ILoggerFactory, ILogger
     {
         while (true)
         {
-            var line = await fresh.Reader.ReadAsync(cancellationToken);
+            var line = await _fresh.Reader.ReadAsync(cancellationToken);
             if (line.Contains(part, StringComparison.Ordinal))
             {
                 return line;
@@ -42,7 +42,7 @@ internal sealed class LogBook : ILoggerFactory, ILogger
     {
         var line = $"{logLevel}: {formatter(state, exception)} {exception}";
         Lines.Enqueue(line);
-        fresh.Writer.TryWrite(line);
+        _fresh.Writer.TryWrite(line);
     }
 
     public void Dispose()

@@ -7,8 +7,8 @@ namespace CrewBot.Discord.Tests.Fakes;
 /// <summary>Notes what it is given, then does what the test says.</summary>
 internal sealed class RecordingHandler : IInteractionHandler
 {
-    private readonly Channel<ReceivedInteraction> handled = Channel.CreateUnbounded<ReceivedInteraction>();
-    private readonly Channel<ReceivedInteraction> refused = Channel.CreateUnbounded<ReceivedInteraction>();
+    private readonly Channel<ReceivedInteraction> _handled = Channel.CreateUnbounded<ReceivedInteraction>();
+    private readonly Channel<ReceivedInteraction> _refused = Channel.CreateUnbounded<ReceivedInteraction>();
 
     public Func<ReceivedInteraction, CancellationToken, Task> Work { get; set; } = static (_, _) => Task.CompletedTask;
     public Func<ReceivedInteraction, CancellationToken, Task> Refusal { get; set; } = static (_, _) => Task.CompletedTask;
@@ -17,19 +17,19 @@ internal sealed class RecordingHandler : IInteractionHandler
     public async Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken)
     {
         Ids.Enqueue(received.Interaction.Id.ToString());
-        handled.Writer.TryWrite(received);
+        _handled.Writer.TryWrite(received);
         await Work(received, cancellationToken);
     }
 
     public async Task RefuseBusyAsync(ReceivedInteraction received, CancellationToken cancellationToken)
     {
-        refused.Writer.TryWrite(received);
+        _refused.Writer.TryWrite(received);
         await Refusal(received, cancellationToken);
     }
 
     public ValueTask<ReceivedInteraction> NextHandledAsync(CancellationToken cancellationToken) =>
-        handled.Reader.ReadAsync(cancellationToken);
+        _handled.Reader.ReadAsync(cancellationToken);
 
     public ValueTask<ReceivedInteraction> NextRefusedAsync(CancellationToken cancellationToken) =>
-        refused.Reader.ReadAsync(cancellationToken);
+        _refused.Reader.ReadAsync(cancellationToken);
 }

@@ -8,9 +8,9 @@ namespace CrewBot.Discord.Tests.Fakes;
 /// <summary>The other end of a connection, played by the test.</summary>
 internal sealed class ScriptedTransport : IGatewayTransport
 {
-    private readonly Channel<TransportMessage> incoming = Channel.CreateUnbounded<TransportMessage>();
-    private readonly Channel<JsonNode> sent = Channel.CreateUnbounded<JsonNode>();
-    private readonly TaskCompletionSource<Uri> connected = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly Channel<TransportMessage> _incoming = Channel.CreateUnbounded<TransportMessage>();
+    private readonly Channel<JsonNode> _sent = Channel.CreateUnbounded<JsonNode>();
+    private readonly TaskCompletionSource<Uri> _connected = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     /// <summary>Fails to connect like this.</summary>
     public Exception? ConnectFault { get; init; }
@@ -23,11 +23,11 @@ internal sealed class ScriptedTransport : IGatewayTransport
 
     public int? ClosedWith { get; private set; }
     public bool Aborted { get; private set; }
-    public Task<Uri> Connected => connected.Task;
+    public Task<Uri> Connected => _connected.Task;
 
     public async Task ConnectAsync(Uri address, CancellationToken cancellationToken)
     {
-        connected.TrySetResult(address);
+        _connected.TrySetResult(address);
         if (Hangs)
         {
             await Task.Delay(Timeout.Infinite, cancellationToken);
@@ -41,12 +41,12 @@ internal sealed class ScriptedTransport : IGatewayTransport
 
     public Task SendAsync(ReadOnlyMemory<byte> message, CancellationToken cancellationToken)
     {
-        sent.Writer.TryWrite(JsonNode.Parse(message.Span)!);
+        _sent.Writer.TryWrite(JsonNode.Parse(message.Span)!);
         return Task.CompletedTask;
     }
 
     public ValueTask<TransportMessage> ReceiveAsync(CancellationToken cancellationToken) =>
-        incoming.Reader.ReadAsync(cancellationToken);
+        _incoming.Reader.ReadAsync(cancellationToken);
 
     public Task CloseAsync(int code, CancellationToken cancellationToken)
     {
@@ -62,7 +62,7 @@ internal sealed class ScriptedTransport : IGatewayTransport
     public void Abort()
     {
         Aborted = true;
-        incoming.Writer.TryWrite(TransportMessage.Closed(null));
+        _incoming.Writer.TryWrite(TransportMessage.Closed(null));
     }
 
     public void Dispose()
@@ -70,7 +70,7 @@ internal sealed class ScriptedTransport : IGatewayTransport
     }
 
     public void Say(string frame) =>
-        incoming.Writer.TryWrite(TransportMessage.Text(Encoding.UTF8.GetBytes(frame)));
+        _incoming.Writer.TryWrite(TransportMessage.Text(Encoding.UTF8.GetBytes(frame)));
 
     public void Hello(int intervalMs = 40_000) => Say($$$"""{"op":10,"d":{"heartbeat_interval":{{{intervalMs}}}}}""");
 
@@ -83,15 +83,15 @@ internal sealed class ScriptedTransport : IGatewayTransport
     public void Interaction(int sequence, string id) =>
         Say($$$"""{"op":0,"s":{{{sequence}}},"t":"INTERACTION_CREATE","d":{"id":"{{{id}}}","type":2,"token":"t"}}""");
 
-    public void Close(int? code) => incoming.Writer.TryWrite(TransportMessage.Closed(code));
+    public void Close(int? code) => _incoming.Writer.TryWrite(TransportMessage.Closed(code));
 
     /// <summary>The next frame that the client sends; it must have this operation.</summary>
     public async Task<JsonNode> ExpectAsync(int operation, CancellationToken cancellationToken)
     {
-        var frame = await sent.Reader.ReadAsync(cancellationToken);
+        var frame = await _sent.Reader.ReadAsync(cancellationToken);
         Assert.Equal(operation, frame["op"]!.GetValue<int>());
         return frame;
     }
 
-    public bool HasSentNothingMore() => !sent.Reader.TryPeek(out _);
+    public bool HasSentNothingMore() => !_sent.Reader.TryPeek(out _);
 }

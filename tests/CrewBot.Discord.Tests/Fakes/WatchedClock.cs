@@ -5,9 +5,9 @@ namespace CrewBot.Discord.Tests.Fakes;
 /// <summary>A clock that a test moves by hand, after it has seen that the code under test waits for it.</summary>
 internal sealed class WatchedClock : FakeTimeProvider
 {
-    private readonly Lock gate = new();
-    private readonly List<(Func<TimeSpan, bool> Matches, TaskCompletionSource Seen)> watchers = [];
-    private readonly List<TimeSpan> unseen = [];
+    private readonly Lock _gate = new();
+    private readonly List<(Func<TimeSpan, bool> Matches, TaskCompletionSource Seen)> _watchers = [];
+    private readonly List<TimeSpan> _unseen = [];
 
     public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
     {
@@ -19,17 +19,17 @@ internal sealed class WatchedClock : FakeTimeProvider
     /// <summary>Completes once a timer with a fitting due time has been made since the last call that it fitted.</summary>
     public Task TimerAsync(Func<TimeSpan, bool> matches, CancellationToken cancellationToken)
     {
-        lock (gate)
+        lock (_gate)
         {
-            var index = unseen.FindIndex(due => matches(due));
+            var index = _unseen.FindIndex(due => matches(due));
             if (index >= 0)
             {
-                unseen.RemoveAt(index);
+                _unseen.RemoveAt(index);
                 return Task.CompletedTask;
             }
 
             var seen = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-            watchers.Add((matches, seen));
+            _watchers.Add((matches, seen));
             return seen.Task.WaitAsync(cancellationToken);
         }
     }
@@ -43,17 +43,17 @@ internal sealed class WatchedClock : FakeTimeProvider
 
     private void Announce(TimeSpan due)
     {
-        lock (gate)
+        lock (_gate)
         {
-            var index = watchers.FindIndex(watcher => watcher.Matches(due));
+            var index = _watchers.FindIndex(watcher => watcher.Matches(due));
             if (index < 0)
             {
-                unseen.Add(due);
+                _unseen.Add(due);
                 return;
             }
 
-            watchers[index].Seen.TrySetResult();
-            watchers.RemoveAt(index);
+            _watchers[index].Seen.TrySetResult();
+            _watchers.RemoveAt(index);
         }
     }
 }

@@ -9,22 +9,22 @@ public sealed class GatewayConnectionTests : IDisposable
 {
     private static readonly Uri Place = new("wss://gateway.invalid");
 
-    private readonly WatchedClock clock = new();
-    private readonly LogBook logs = new();
-    private readonly RecordingHandler handler = new();
-    private readonly GatewaySession session = new();
-    private readonly CancellationTokenSource stopping = new();
-    private readonly InteractionIntake intake;
+    private readonly WatchedClock _clock = new();
+    private readonly LogBook _logs = new();
+    private readonly RecordingHandler _handler = new();
+    private readonly GatewaySession _session = new();
+    private readonly CancellationTokenSource _stopping = new();
+    private readonly InteractionIntake _intake;
 
-    public GatewayConnectionTests() => intake = new InteractionIntake(handler, logs.CreateLogger<InteractionIntake>());
+    public GatewayConnectionTests() => _intake = new InteractionIntake(_handler, _logs.CreateLogger<InteractionIntake>());
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
     public void Dispose()
     {
-        stopping.Dispose();
-        intake.Dispose();
-        logs.Dispose();
+        _stopping.Dispose();
+        _intake.Dispose();
+        _logs.Dispose();
     }
 
     [Fact(Timeout = 10_000)]
@@ -44,16 +44,16 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Ready(sequence: 1);
         transport.Close(1001);
         Assert.Equal(NextStep.Resume, (await run).Next);
-        Assert.Equal("s-1", session.Id);
-        Assert.Equal(new Uri("wss://resume.invalid"), session.ResumeAddress);
-        Assert.Equal(1, session.Sequence);
+        Assert.Equal("s-1", _session.Id);
+        Assert.Equal(new Uri("wss://resume.invalid"), _session.ResumeAddress);
+        Assert.Equal(1, _session.Sequence);
     }
 
     [Fact(Timeout = 10_000)]
     public async Task RunAsync_SessionToResume_ResumesFromTheLastSequence()
     {
-        session.Begin("s-9", null);
-        session.Count(17);
+        _session.Begin("s-9", null);
+        _session.Count(17);
         var transport = new ScriptedTransport();
         var (connection, run) = Open(transport);
 
@@ -62,12 +62,12 @@ public sealed class GatewayConnectionTests : IDisposable
         Assert.Equal("""{"token":"secret","session_id":"s-9","seq":17}""", resume.ToJsonString());
 
         transport.Interaction(18, "501");
-        Assert.Equal("501", (await handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
+        Assert.Equal("501", (await _handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
         transport.Say("""{"op":0,"s":19,"t":"RESUMED","d":{}}""");
         transport.Close(null);
         await run;
         Assert.Equal(ConnectionStage.Active, connection.Reached);
-        Assert.Equal(19, session.Sequence);
+        Assert.Equal(19, _session.Sequence);
     }
 
     [Fact(Timeout = 10_000)]
@@ -78,14 +78,14 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Hello(40_000);
         await transport.ExpectAsync(2, Limit);
 
-        await clock.PassAsync(TimeSpan.FromSeconds(10), Limit);
+        await _clock.PassAsync(TimeSpan.FromSeconds(10), Limit);
         Assert.Equal("""{"op":1,"d":null}""", (await transport.ExpectAsync(1, Limit)).ToJsonString());
         transport.Ready(sequence: 5);
         transport.Say("""{"op":11}""");
         transport.Interaction(6, "1");
-        await handler.NextHandledAsync(Limit);
+        await _handler.NextHandledAsync(Limit);
 
-        await clock.PassAsync(TimeSpan.FromSeconds(40), Limit);
+        await _clock.PassAsync(TimeSpan.FromSeconds(40), Limit);
         Assert.Equal("""{"op":1,"d":6}""", (await transport.ExpectAsync(1, Limit)).ToJsonString());
     }
 
@@ -98,9 +98,9 @@ public sealed class GatewayConnectionTests : IDisposable
         await transport.ExpectAsync(2, Limit);
         transport.Ready();
 
-        await clock.PassAsync(TimeSpan.FromSeconds(20), Limit);
+        await _clock.PassAsync(TimeSpan.FromSeconds(20), Limit);
         await transport.ExpectAsync(1, Limit);
-        await clock.PassAsync(TimeSpan.FromSeconds(40), Limit);
+        await _clock.PassAsync(TimeSpan.FromSeconds(40), Limit);
 
         Assert.Equal(NextStep.Resume, (await run).Next);
         Assert.Equal(4000, transport.ClosedWith);
@@ -163,8 +163,8 @@ public sealed class GatewayConnectionTests : IDisposable
     {
         if (stage is ConnectionStage.Resuming)
         {
-            session.Begin("s-1", null);
-            session.Count(1);
+            _session.Begin("s-1", null);
+            _session.Count(1);
         }
 
         var transport = new ScriptedTransport { Hangs = stage is ConnectionStage.Connecting };
@@ -177,12 +177,12 @@ public sealed class GatewayConnectionTests : IDisposable
         }
         else if (stage is ConnectionStage.Connecting)
         {
-            await clock.TimerAsync(due => due == TimeSpan.FromSeconds(10), Limit);
+            await _clock.TimerAsync(due => due == TimeSpan.FromSeconds(10), Limit);
         }
 
-        clock.Advance(TimeSpan.FromSeconds(seconds - 1));
+        _clock.Advance(TimeSpan.FromSeconds(seconds - 1));
         Assert.False(run.IsCompleted);
-        clock.Advance(TimeSpan.FromSeconds(1));
+        _clock.Advance(TimeSpan.FromSeconds(1));
         Assert.Equal(NextStep.Resume, (await run).Next);
         Assert.Equal(stage, connection.Reached);
     }
@@ -194,8 +194,8 @@ public sealed class GatewayConnectionTests : IDisposable
         var (_, run) = Open(transport);
         transport.Say("""{"op":1}"""); // shows that the connection listens
         await transport.ExpectAsync(1, Limit);
-        await stopping.CancelAsync();
-        clock.Advance(TimeSpan.FromSeconds(1));
+        await _stopping.CancelAsync();
+        _clock.Advance(TimeSpan.FromSeconds(1));
 
         Assert.Equal(NextStep.Stop, (await run).Next);
         Assert.True(transport.Aborted);
@@ -210,16 +210,16 @@ public sealed class GatewayConnectionTests : IDisposable
         await transport.ExpectAsync(2, Limit);
         transport.Ready(sequence: 3);
         transport.Interaction(4, "40");
-        await handler.NextHandledAsync(Limit);
+        await _handler.NextHandledAsync(Limit);
 
-        await stopping.CancelAsync();
+        await _stopping.CancelAsync();
         transport.Interaction(5, "50");
         transport.Close(4000);
 
         Assert.Equal(NextStep.Stop, (await run).Next);
         Assert.Equal(4000, transport.ClosedWith);
-        Assert.Equal(4, session.Sequence);
-        Assert.DoesNotContain("50", handler.Ids);
+        Assert.Equal(4, _session.Sequence);
+        Assert.DoesNotContain("50", _handler.Ids);
     }
 
     [Fact(Timeout = 10_000)]
@@ -234,7 +234,7 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Say("""{"op":0,"s":2,"t":"FISH_JUMPED","d":{"height":3}}""");
         transport.Interaction(3, "7");
 
-        Assert.Equal("7", (await handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
+        Assert.Equal("7", (await _handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
     }
 
     [Theory(Timeout = 10_000)]
@@ -254,10 +254,10 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Say(frame);
         transport.Interaction(9, "8");
 
-        Assert.Equal("8", (await handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
-        Assert.Single(logs.Lines, line => line.Contains("INTERACTION_CREATE", StringComparison.Ordinal));
-        Assert.DoesNotContain(logs.Lines, line => line.Contains("private-token", StringComparison.Ordinal));
-        Assert.Equal(9, session.Sequence);
+        Assert.Equal("8", (await _handler.NextHandledAsync(Limit)).Interaction.Id.ToString());
+        Assert.Single(_logs.Lines, line => line.Contains("INTERACTION_CREATE", StringComparison.Ordinal));
+        Assert.DoesNotContain(_logs.Lines, line => line.Contains("private-token", StringComparison.Ordinal));
+        Assert.Equal(9, _session.Sequence);
     }
 
     [Fact(Timeout = 10_000)]
@@ -270,16 +270,16 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Ready(sequence: 1);
         transport.Interaction(8, "8");
         transport.Interaction(3, "3");
-        await handler.NextHandledAsync(Limit);
-        await handler.NextHandledAsync(Limit);
+        await _handler.NextHandledAsync(Limit);
+        await _handler.NextHandledAsync(Limit);
 
-        Assert.Equal(8, session.Sequence);
+        Assert.Equal(8, _session.Sequence);
     }
 
     [Fact(Timeout = 10_000)]
     public async Task RunAsync_HandlersHang_HeartbeatsStayOnTime()
     {
-        handler.Work = static (_, token) => Task.Delay(Timeout.Infinite, token);
+        _handler.Work = static (_, token) => Task.Delay(Timeout.Infinite, token);
         var transport = new ScriptedTransport();
         Open(transport, random: 0.5);
         transport.Hello(40_000);
@@ -292,12 +292,12 @@ public sealed class GatewayConnectionTests : IDisposable
 
         for (var number = 0; number < 200; number++)
         {
-            await handler.NextHandledAsync(Limit);
+            await _handler.NextHandledAsync(Limit);
         }
 
-        await clock.PassAsync(TimeSpan.FromSeconds(20), Limit);
+        await _clock.PassAsync(TimeSpan.FromSeconds(20), Limit);
         await transport.ExpectAsync(1, Limit);
-        await intake.DrainAsync(TimeSpan.Zero, clock);
+        await _intake.DrainAsync(TimeSpan.Zero, _clock);
     }
 
     [Theory(Timeout = 10_000)]
@@ -336,11 +336,11 @@ public sealed class GatewayConnectionTests : IDisposable
             transport,
             new ShardId(1, 4),
             new BotToken("secret"),
-            session,
-            intake,
-            clock,
+            _session,
+            _intake,
+            _clock,
             new FixedRandom(random),
-            logs.CreateLogger<GatewayConnection>());
-        return (connection, connection.RunAsync(Place, stopping.Token));
+            _logs.CreateLogger<GatewayConnection>());
+        return (connection, connection.RunAsync(Place, _stopping.Token));
     }
 }

@@ -9,9 +9,9 @@ namespace CrewBot.Discord.Tests.Gateway;
 /// <summary>The gateway client with real sockets against the stand-in, on a clock that runs twenty times as fast.</summary>
 internal sealed class GatewayStage : IAsyncDisposable
 {
-    private readonly CancellationTokenSource stopping = new();
-    private readonly RestClient rest;
-    private readonly InteractionIntake intake;
+    private readonly CancellationTokenSource _stopping = new();
+    private readonly RestClient _rest;
+    private readonly InteractionIntake _intake;
 
     private GatewayStage(StandInServer server, Func<DiscordOptions, DiscordOptions> configure)
     {
@@ -22,11 +22,11 @@ internal sealed class GatewayStage : IAsyncDisposable
             Token = new BotToken(server.Settings.Token),
             ApiBaseAddress = server.ApiAddress,
         });
-        rest = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
-        intake = new InteractionIntake(Handler, new Logger<InteractionIntake>(Logs));
+        _rest = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
+        _intake = new InteractionIntake(Handler, new Logger<InteractionIntake>(Logs));
         var client = new GatewayClient(
-            options, new DiscordApi(rest), intake, static () => new WebSocketTransport(), clock, Random.Shared, Logs);
-        Run = client.RunAsync(stopping.Token);
+            options, new DiscordApi(_rest), _intake, static () => new WebSocketTransport(), clock, Random.Shared, Logs);
+        Run = client.RunAsync(_stopping.Token);
     }
 
     public StandInServer Server { get; }
@@ -46,17 +46,17 @@ internal sealed class GatewayStage : IAsyncDisposable
 
     public async Task StopAsync()
     {
-        await stopping.CancelAsync();
+        await _stopping.CancelAsync();
         await Run;
     }
 
     public async ValueTask DisposeAsync()
     {
-        await stopping.CancelAsync();
+        await _stopping.CancelAsync();
         await Run.ContinueWith(static _ => { }, TaskScheduler.Default);
-        intake.Dispose();
-        rest.Dispose();
-        stopping.Dispose();
+        _intake.Dispose();
+        _rest.Dispose();
+        _stopping.Dispose();
         Logs.Dispose();
         await Server.DisposeAsync();
     }

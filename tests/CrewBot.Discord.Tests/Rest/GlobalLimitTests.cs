@@ -5,21 +5,21 @@ namespace CrewBot.Discord.Tests.Rest;
 
 public sealed class GlobalLimitTests
 {
-    private readonly WatchedClock clock = new();
+    private readonly WatchedClock _clock = new();
 
     // Published: 50 requests a second for each bot.
     [Fact]
     public void TryPass_MoreThanFiftyInASecond_HoldsTheRest()
     {
-        var limit = new GlobalLimit(clock);
+        var limit = new GlobalLimit(_clock);
         for (var call = 0; call < 50; call++)
         {
             Assert.Equal(TimeSpan.Zero, limit.TryPass());
-            clock.Advance(TimeSpan.FromMilliseconds(10));
+            _clock.Advance(TimeSpan.FromMilliseconds(10));
         }
 
         Assert.Equal(TimeSpan.FromMilliseconds(500), limit.TryPass());
-        clock.Advance(TimeSpan.FromMilliseconds(500));
+        _clock.Advance(TimeSpan.FromMilliseconds(500));
         Assert.Equal(TimeSpan.Zero, limit.TryPass());
         Assert.Equal(TimeSpan.FromMilliseconds(10), limit.TryPass());
     }
@@ -27,7 +27,7 @@ public sealed class GlobalLimitTests
     [Fact]
     public void Pause_ShorterAfterLonger_KeepsTheLonger()
     {
-        var limit = new GlobalLimit(clock);
+        var limit = new GlobalLimit(_clock);
         limit.Pause(TimeSpan.FromSeconds(3));
         limit.Pause(TimeSpan.FromSeconds(1));
 

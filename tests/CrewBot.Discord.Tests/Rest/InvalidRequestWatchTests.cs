@@ -10,7 +10,7 @@ public sealed class InvalidRequestWatchTests
     private static readonly Route Ordinary = Routes.CurrentApplication;
     private static readonly Route ToAPerson = Routes.Callback(new Snowflake(1), "t");
 
-    private readonly WatchedClock clock = new();
+    private readonly WatchedClock _clock = new();
 
     [Fact]
     public void Allows_AThousandRefusals_KeepsOnlyAnswersToPeopleGoing()
@@ -30,9 +30,9 @@ public sealed class InvalidRequestWatchTests
     public void Allows_TenMinutesLater_StartsAfresh()
     {
         var watch = Counted(9_000);
-        clock.Advance(TimeSpan.FromMinutes(9.9));
+        _clock.Advance(TimeSpan.FromMinutes(9.9));
         Assert.Equal(9_000, watch.InTheLastTenMinutes);
-        clock.Advance(TimeSpan.FromMinutes(1));
+        _clock.Advance(TimeSpan.FromMinutes(1));
         Assert.Equal(0, watch.InTheLastTenMinutes);
         Assert.True(watch.Allows(Ordinary));
     }
@@ -40,11 +40,11 @@ public sealed class InvalidRequestWatchTests
     [Fact]
     public void InTheLastTenMinutes_SteadyRefusals_CountsAWindowAndForgetsWhatIsOlder()
     {
-        var watch = new InvalidRequestWatch(clock);
+        var watch = new InvalidRequestWatch(_clock);
         for (var minute = 0; minute < 60; minute++)
         {
             watch.Count();
-            clock.Advance(TimeSpan.FromMinutes(1));
+            _clock.Advance(TimeSpan.FromMinutes(1));
         }
 
         Assert.InRange(watch.InTheLastTenMinutes, 10, 11);
@@ -52,7 +52,7 @@ public sealed class InvalidRequestWatchTests
 
     private InvalidRequestWatch Counted(int refusals)
     {
-        var watch = new InvalidRequestWatch(clock);
+        var watch = new InvalidRequestWatch(_clock);
         for (var refusal = 0; refusal < refusals; refusal++)
         {
             watch.Count();

@@ -9,7 +9,7 @@ namespace CrewBot.Discord.Tests.Rest;
 /// <summary>The client against the stand-in, with everything that is logged kept.</summary>
 internal sealed class RestStage : IAsyncDisposable
 {
-    private readonly RestClient client;
+    private readonly RestClient _client;
 
     private RestStage(StandInServer server, TimeProvider clock)
     {
@@ -19,8 +19,8 @@ internal sealed class RestStage : IAsyncDisposable
             Token = new BotToken(server.Settings.Token),
             ApiBaseAddress = server.ApiAddress,
         };
-        client = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
-        Api = new DiscordApi(client);
+        _client = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
+        Api = new DiscordApi(_client);
     }
 
     public StandInServer Server { get; }
@@ -53,7 +53,7 @@ internal sealed class RestStage : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        client.Dispose();
+        _client.Dispose();
         Logs.Dispose();
         await Server.DisposeAsync();
     }

@@ -1,40 +1,39 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Posts;
 using CrewBot.Discord.Gateway;
-using CrewBot.Discord.Mapping;
 using CrewBot.Discord.Rest;
 using Microsoft.Extensions.Logging;
 
-namespace CrewBot.Discord;
+namespace CrewBot.Discord.Mapping;
 
 /// <summary>The crew's chat on Discord: registers the commands, stays connected, answers.</summary>
 public sealed class DiscordRoom : IDisposable
 {
     private static readonly TimeSpan FinishWithin = TimeSpan.FromSeconds(10);
 
-    private readonly TimeProvider clock;
-    private readonly ILogger<DiscordRoom> log;
-    private readonly RestClient rest;
-    private readonly InteractionIntake intake;
-    private readonly GatewayClient gateway;
-    private readonly Registration registration;
+    private readonly TimeProvider _clock;
+    private readonly ILogger<DiscordRoom> _log;
+    private readonly RestClient _rest;
+    private readonly InteractionIntake _intake;
+    private readonly GatewayClient _gateway;
+    private readonly Registration _registration;
 
     public DiscordRoom(
         DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, TimeProvider clock, ILoggerFactory logs)
     {
-        this.clock = clock;
-        log = logs.CreateLogger<DiscordRoom>();
-        rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
-        var api = new DiscordApi(rest);
+        _clock = clock;
+        _log = logs.CreateLogger<DiscordRoom>();
+        _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
+        var api = new DiscordApi(_rest);
         var codec = new PressCodec(catalog, new PressMemory());
         var cards = new CardWriter(new ButtonRows(codec, catalog));
         var router = new InteractionRouter(
             api, catalog, dispatcher, codec, cards, clock, logs.CreateLogger<InteractionRouter>());
         Posts = new ChannelPosts(api, cards);
-        intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
-        gateway = new GatewayClient(
-            options, api, intake, static () => new WebSocketTransport(), clock, Random.Shared, logs);
-        registration = new Registration(
+        _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
+        _gateway = new GatewayClient(
+            options, api, _intake, static () => new WebSocketTransport(), clock, Random.Shared, logs);
+        _registration = new Registration(
             api, new CommandDefinitions(catalog, new French()), options, logs.CreateLogger<Registration>());
     }
 
@@ -49,14 +48,14 @@ public sealed class DiscordRoom : IDisposable
         var registering = RegisterAsync(leaving.Token);
         try
         {
-            await gateway.RunAsync(stopping);
+            await _gateway.RunAsync(stopping);
         }
         finally
         {
-            var abandoned = await intake.DrainAsync(FinishWithin, clock);
+            var abandoned = await _intake.DrainAsync(FinishWithin, _clock);
             if (abandoned > 0)
             {
-                log.LogWarning("{Count} answers took too long and were given up", abandoned);
+                _log.LogWarning("{Count} answers took too long and were given up", abandoned);
             }
 
             await leaving.CancelAsync();
@@ -66,15 +65,15 @@ public sealed class DiscordRoom : IDisposable
 
     public void Dispose()
     {
-        intake.Dispose();
-        rest.Dispose();
+        _intake.Dispose();
+        _rest.Dispose();
     }
 
     private async Task RegisterAsync(CancellationToken stopping)
     {
         try
         {
-            await registration.RunAsync(stopping);
+            await _registration.RunAsync(stopping);
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
         {
