@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Discord.Wire;
 
@@ -11,6 +12,7 @@ internal sealed class CardWriter(ButtonRows buttons)
     private const int AnswerColour = 0x2E86AB;
     private const int CautionColour = 0xD98E04;
     private const int ProblemColour = 0x808890;
+    private const int FiguresInALine = 4;
     private const int MostForCautions = Limits.CardText / 2;
 
     public Card Write(Reply reply, CardPurpose purpose)
@@ -35,7 +37,16 @@ internal sealed class CardWriter(ButtonRows buttons)
         Body(new Embed { Description = Text([line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
 
     private static IReadOnlyList<string> Reasons(Reply reply) =>
-        reply.Reasons.Count > 0 ? reply.Reasons : ["There is nothing more behind this answer."];
+        reply.Reasons.Count + reply.Figures.Count > 0
+            ? [.. reply.Reasons, .. Workings(reply.Figures)]
+            : ["There is nothing more behind this answer."];
+
+    // The figures of the alternatives explain nothing in this answer.
+    private static IEnumerable<string> Workings(IReadOnlyList<Figure> figures) => figures
+        .Where(figure => !figure.Key.StartsWith("alt", StringComparison.Ordinal))
+        .Select(figure => string.Create(CultureInfo.InvariantCulture, $"{figure.Key} {figure.Value:0.###} {figure.Unit}"))
+        .Chunk(FiguresInALine)
+        .Select(few => string.Join(" · ", few));
 
     private static string Text(IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
     {

@@ -47,6 +47,8 @@ public sealed class CallerReaderTests
 
     private static Interaction Interaction() => new()
     {
-        Id = new Snowflake(1), Type = InteractionType.Command, Token = "t",
+        Id = new Snowflake(1),
+        Type = InteractionType.Command,
+        Token = "t",
     };
 }

@@ -37,7 +37,11 @@ public sealed class PressCodecTests : IDisposable
     {
         var options = new Dictionary<string, string>
         {
-            ["species"] = "walleye", ["depth"] = "24ft", ["mood"] = "negative", ["presentation"] = "jigging spoon", ["step"] = "1",
+            ["species"] = "walleye",
+            ["depth"] = "24ft",
+            ["mood"] = "negative",
+            ["presentation"] = "jigging spoon",
+            ["step"] = "1",
         };
         var id = _codec.Write(new Press(PressKind.Run, "rig plan", options))!;
 

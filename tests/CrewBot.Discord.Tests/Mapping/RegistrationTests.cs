@@ -135,12 +135,17 @@ public sealed class RegistrationTests
 
     private static CommandDefinition Command(IEnumerable<CommandOptionDefinition>? options = null) => new()
     {
-        Name = "rig", Type = CommandType.Slash, Description = "d", Options = [.. options ?? []],
+        Name = "rig",
+        Type = CommandType.Slash,
+        Description = "d",
+        Options = [.. options ?? []],
     };
 
     private static CommandOptionDefinition Option(string name) => new()
     {
-        Type = OptionType.Text, Name = name, Description = "d",
+        Type = OptionType.Text,
+        Name = name,
+        Description = "d",
     };
 
     private static Choice Choice(int number) => new() { Name = $"choice {number}", Value = $"value {number}" };
