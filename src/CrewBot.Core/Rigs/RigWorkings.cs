@@ -30,7 +30,7 @@ internal static class RigWorkings
 
         yield return new(
             "hole",
-            $"A {ask.Size.ToString().ToLowerInvariant()} {ask.Species.Name} leaves {numbers.Hole.Margin:gap} of a {ask.Hole:gap} hole free (girth from length and weight, or body depth).");
+            $"A {ask.Size.ToString().ToLowerInvariant()} {ask.Species.Name} leaves {numbers.Hole.Margin:gap} of the {ask.Hole:gap} hole free (girth from length and weight, or body depth).");
     }
 
     private static FormattableString DropWhy(RigAsk ask, Lure lure, RigNumbers numbers) =>
