@@ -39,9 +39,12 @@ public sealed class ShowingTests
         Assert.Equal("4.5 kg (10 lb)", Metric.Test(Force.FromPoundsForce(10)));
     }
 
-    [Fact]
-    public void Pulls_Range_IsOneRangeInEachUnit() =>
-        Assert.Equal("3.0–4.8 lb (1.4–2.2 kg)", Customary.Pulls(Force.FromPoundsForce(3), Force.FromPoundsForce(4.8)));
+    [Theory]
+    [InlineData(3, 4.8, "3.0–4.8 lb (1.4–2.2 kg)")]
+    [InlineData(15, 15, "15.0 lb (6.8 kg)")]
+    [InlineData(0.5, 0.6, "0.5–0.6 lb (0.2–0.3 kg)")]
+    public void Pulls_Range_IsOneRangeInEachUnit(double low, double high, string shown) =>
+        Assert.Equal(shown, Customary.Pulls(Force.FromPoundsForce(low), Force.FromPoundsForce(high)));
 
     [Theory]
     [InlineData(-12, "10 °F (-12 °C)")]

@@ -4,7 +4,7 @@ namespace CrewBot.Chat.Tests.Rigs;
 public sealed class RigShorthandTests(ChatFixture chat)
 {
     [Theory]
-    [InlineData("walleye 24ft negative in the open -12C", "Heard: species walleye, depth 24ft, mood negative, place open, air -12C.")]
+    [InlineData("walleye 24ft negative in the open -12C", "Heard: species walleye, depth 24ft, mood negative, place in the open, air -12C.")]
     [InlineData("WALLEYE 24' NEGATIVE", "Heard: species walleye, depth 24', mood negative.")]
     [InlineData("negative walleye, 24 feet deep", "Heard: mood negative, species walleye, depth 24 feet.")]
     [InlineData("lakers 60 ft hot", "Heard: species lake trout, depth 60 ft, mood hot.")]
@@ -13,6 +13,8 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("big pike dead bait", "Heard: size big, species northern pike, presentation dead bait.")]
     [InlineData("walleye 10in hole 24ft", "Heard: species walleye, hole 10in, depth 24ft.")]
     [InlineData("walleye 34F water 10F air", "Heard: species walleye, water 34F, air 10F.")]
+    [InlineData("walleye water 34F air 10F", "Heard: species walleye, water 34F, air 10F.")]
+    [InlineData("walleye current 0.1m/s hole 10in", "Heard: species walleye, current 0.1m/s, hole 10in.")]
     [InlineData("walleye 20ft 0.1m/s current 2 lines", "Heard: species walleye, depth 20ft, current 0.1m/s, lines 2.")]
     [InlineData("walleye no lead without braid", "Heard: species walleye, without lead, braid.")]
     [InlineData("walleye pike around perch too", "Heard: species walleye, also-there northern pike, yellow perch.")]
