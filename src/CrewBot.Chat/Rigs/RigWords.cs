@@ -84,7 +84,8 @@ internal static class RigWords
         var fixing = rig.Tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Snap) is { } snap
             ? $"{rig.Tied.LureKnot.Name} to a {snap.Name}"
             : rig.Tied.LureKnot.Name;
-        return $"{show.Lure(rig.Lure.Weight)} {rig.Lure.Material.Name} {rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
+        var metal = rig.Lure.IsPlainMetal ? $"{rig.Lure.Material.Name} " : "";
+        return $"{show.Lure(rig.Lure.Weight)} {metal}{rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
     }
 
     private static string Where(RigAsk ask, Rig rig, Showing show)
@@ -97,7 +98,10 @@ internal static class RigWords
             StationNear.Fish => $"{gap} above the fish, they feed upwards",
             _ => $"{gap} under the ice",
         };
-        return $"{where}; best {ask.Species.Light}";
+        var drift = rig.Numbers.Blowback.AtHole.Degrees >= 1
+            ? $"; the current leans the line {rig.Numbers.Blowback.AtHole.Degrees:0}° and carries it {show.Depth(rig.Numbers.Blowback.Offset)} off"
+            : "";
+        return $"{where}; best {ask.Species.Light}{drift}";
     }
 
     private static string Down(Rig rig)

@@ -49,7 +49,7 @@ internal static class RigCautions
         }
         else
         {
-            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. With wire: see the first alternative.", $"{cutter.Name} also there"));
+            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. A wire leader saves the lure and costs bites.", $"{cutter.Name} also there"));
         }
     }
 
@@ -91,11 +91,11 @@ internal static class RigCautions
         var size = ask.Size.ToString().ToLowerInvariant();
         if (!numbers.Hole.Passes)
         {
-            cautions.Add(new($"A {size} {ask.Species.Name} won't come up a {ask.Hole:gap} hole: drill a wider one.", $"hole {ask.Hole:gap}"));
+            cautions.Add(new($"A {size} {ask.Species.Name} won't come up through {ask.Hole:gap}: drill a wider hole.", $"hole {ask.Hole:gap}"));
         }
         else if (numbers.Hole.Tight)
         {
-            cautions.Add(new($"A {size} {ask.Species.Name} only just comes up a {ask.Hole:gap} hole: clear the rim, keep the hooks off the ice.", $"hole {ask.Hole:gap}"));
+            cautions.Add(new($"A {size} {ask.Species.Name} only just comes up through {ask.Hole:gap}: clear the rim, keep the hooks off the ice.", $"hole {ask.Hole:gap}"));
         }
     }
 }

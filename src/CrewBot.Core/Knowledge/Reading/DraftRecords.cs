@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 
 namespace CrewBot.Core.Knowledge.Reading;
 
-/// <summary>Records as the files state them, later files laid over earlier ones, before they are read as what they are.</summary>
+/// <summary>Records as the files state them, a crew's laid over the built-in ones, before they are read.</summary>
 internal sealed class DraftRecords(List<KnowledgeFault> faults)
 {
     private static readonly JsonDocumentOptions Lenient = new()
@@ -24,7 +24,7 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         {
             if (JsonNode.Parse(content, documentOptions: Lenient) is not JsonObject root)
             {
-                faults.Add(new(file.Name, "", "", "The file must be one object of sections, such as { \"species\": [ … ] }."));
+                faults.Add(new(file.Name, "", "", "Write one object of sections, such as { \"species\": [ … ] }."));
                 return;
             }
 
@@ -73,7 +73,8 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
     /// <summary>Reports every section that nobody took.</summary>
     public void RefuseLeftOver() => faults.AddRange(_stated
         .Where(entry => !_taken.Contains(entry.Section))
-        .Select(entry => new KnowledgeFault(entry.File, entry.Section, "", "There is no such section: check its spelling.")));
+        .Select(entry => new KnowledgeFault(
+            entry.File, entry.Section, "", "There is no such section: check its spelling.")));
 
     /// <summary>The file that had the last word on a record.</summary>
     public LaidFile FileOf(string section, string key) => DraftsOf(section)[key].File;
@@ -94,7 +95,9 @@ internal sealed class DraftRecords(List<KnowledgeFault> faults)
         var seen = new HashSet<string>();
         foreach (var record in list)
         {
-            if (record is not JsonObject content || content["key"] is not JsonValue value || !value.TryGetValue<string>(out var key))
+            if (record is not JsonObject content
+                || content["key"] is not JsonValue value
+                || !value.TryGetValue<string>(out var key))
             {
                 faults.Add(new(file.Name, section, "key", "Every record needs a key, such as \"walleye\"."));
             }

@@ -5,7 +5,7 @@ namespace CrewBot.Core.Knowledge.Reading;
 /// <summary>Lays stated fields over known ones, as RFC 7396 (JSON Merge Patch) has it.</summary>
 internal static class MergePatch
 {
-    /// <summary>Objects merge field by field, null takes a field away, anything else replaces what stood there.</summary>
+    /// <summary>Objects merge field by field, null takes a field away, anything else replaces.</summary>
     public static void Apply(JsonObject target, JsonObject patch)
     {
         foreach (var (field, stated) in patch)

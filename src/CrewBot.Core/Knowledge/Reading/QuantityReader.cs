@@ -4,9 +4,11 @@ using UnitsNet;
 
 namespace CrewBot.Core.Knowledge.Reading;
 
-/// <summary>Reads quantities written with their unit, such as <c>"1/8 oz"</c> or <c>"24 ft"</c>, and hook sizes.</summary>
+/// <summary>Reads quantities with their unit, such as <c>"1/8 oz"</c> or <c>"24 ft"</c>, and hook sizes.</summary>
 internal static class QuantityReader
 {
+    private const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+
     public static Length Length(StatedValue stated) => Read<Length>(stated, "24 ft", (number, unit) => unit switch
     {
         "m" => UnitsNet.Length.FromMeters(number),
@@ -74,13 +76,16 @@ internal static class QuantityReader
     private static double? Number(string text)
     {
         var parts = text.Split('/');
-        var readable = double.TryParse(
-            parts[0], NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number);
+        if (!double.TryParse(parts[0], Plain, CultureInfo.InvariantCulture, out var number) || !double.IsFinite(number))
+        {
+            return null;
+        }
+
         return parts switch
         {
-            _ when !readable || !double.IsFinite(number) => null,
             [_] => number,
-            [_, var below] when int.TryParse(below, CultureInfo.InvariantCulture, out var divisor) && divisor > 0 => number / divisor,
+            [_, var below] when int.TryParse(below, CultureInfo.InvariantCulture, out var divisor) && divisor > 0 =>
+                number / divisor,
             _ => null,
         };
     }
