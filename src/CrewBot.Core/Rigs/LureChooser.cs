@@ -7,7 +7,7 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Chooses the size, weight and material of a lure.</summary>
 internal sealed class LureChooser(TradeKnowledge knowledge)
 {
-    private const double SameWithinGrams = 0.001;
+    private const double SameWithinKilograms = 1e-6;
     private const string SplitShotBody = "split shot";
 
     private static readonly Length Deep = Length.FromMeters(3);
@@ -73,7 +73,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
     }
 
     // Quantities are compared by their number: their own equality tells 16 oz from 1 lb, and costs memory.
-    private static int RungOf(Mass weight, List<Mass> ladder) => ladder.FindIndex(rung => rung.Grams > weight.Grams - SameWithinGrams);
+    private static int RungOf(Mass weight, List<Mass> ladder) => ladder.FindIndex(rung => rung.Kilograms > weight.Kilograms - SameWithinKilograms);
 
     // The two scales use the same letters for different masses, so both are named.
     private IEnumerable<Reason> Shot(Presentation presentation, Mass weight)
