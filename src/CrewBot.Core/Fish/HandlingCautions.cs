@@ -13,12 +13,13 @@ namespace CrewBot.Core.Fish;
 /// </remarks>
 public static class HandlingCautions
 {
-    private const double EyesFreezeBelowCelsius = -12;
-
     // Agencies say 30 ft; crews that measure in metres say 9.
     private static readonly Length StrongFrom = Length.FromMeters(9);
 
-    /// <summary>Gives the cautions that fit, the gravest first.</summary>
+    private static readonly Temperature Freezing = Temperature.FromDegreesCelsius(0);
+    private static readonly Temperature EyesFreeze = Temperature.FromDegreesCelsius(-12);
+
+    /// <summary>Gives the cautions that fit: depth, then cold.</summary>
     /// <param name="species">The species; only one with a <see cref="Species.BarotraumaDepth"/> is hurt by depth.</param>
     /// <param name="depth">Where it was hooked, from 0 to 200 m; null when nobody said.</param>
     /// <param name="air">Air outside the hole; null when nobody said, or in a heated shelter.</param>
@@ -43,16 +44,18 @@ public static class HandlingCautions
 
         FormattableString trigger = $"{depth} against {limit} for {species.Name}: gas swells {swollen:0.0} times on the way up";
         return AtLeast(depth, StrongFrom)
-            ? new($"Many {species.Name} let go from {depth} die, however slowly they are reeled. Keep what local rules let you and then move shallower or stop; don't pierce the bladder.", trigger)
-            : new($"From {depth} a {species.Name} may not get back down. If it has to go back, do it at once; move shallower when you have enough. Local rules decide.", trigger);
+            ? new($"A {species.Name} let go from {depth} may swim off and still die; slow reeling won't help. Keep it if local rules let you, then fish shallower or stop; don't pierce the bladder.", trigger)
+            : new($"From {depth} a {species.Name} may not get back down. If it goes back, let it go at once; move shallower when you have enough. Local rules come first.", trigger);
     }
 
-    private static Caution? OfCold(Temperature air) => air.DegreesCelsius switch
-    {
-        < EyesFreezeBelowCelsius => new($"At {air} gills and eyes freeze in moments: unhook it in the hole, without lifting it out if it is to go back.", $"{air} is below -12 °C"),
-        < 0 => new($"At {air} gills freeze: head in the hole, wet bare hands, camera ready before you lift it, and never lay it on ice or snow.", $"{air} is below freezing"),
-        _ => null,
-    };
+    private static Caution? OfCold(Temperature air) =>
+        air < EyesFreeze ? new(
+            $"At {air} gills and eyes freeze in moments: unhook it in the hole, without lifting it out if it is to go back.",
+            $"{air} against {EyesFreeze}")
+        : air < Freezing ? new(
+            $"At {air} gills freeze: head in the hole, wet bare hands, camera ready before you lift it, and never lay it on ice or snow.",
+            $"{air} against {Freezing}")
+        : null;
 
     private static bool AtLeast(Length depth, Length limit) =>
         ExactLength.NanometresOf(depth) >= ExactLength.NanometresOf(limit);
