@@ -31,8 +31,8 @@ internal static class PublishedSpecies
     public static double[] Numbers(PublishedRow row) =>
         [.. row.Expected.Split('|').Select(number => double.Parse(number, CultureInfo.InvariantCulture))];
 
-    public static double[] Numbers(LengthBounds bounds, Func<Length, double> unit) =>
-        [.. Enum.GetValues<LengthCategory>().Skip(1).Select(category => unit(bounds[category]))];
+    public static double[] Millimetres(LengthBounds bounds) =>
+        [.. Enum.GetValues<LengthCategory>().Select(category => Math.Round(bounds[category].Millimeters, 6))];
 
     private static PublishedRow Row(string quantity, string species) =>
         Find(quantity, species) ?? throw new InvalidOperationException($"No {quantity} for {species}.");

@@ -13,6 +13,10 @@ internal static class BiometricsCheck
     private const double LeastSlope = 2.5;
     private const double GreatestSlope = 3.5;
 
+    // Published intercepts lie from -6.2 to -4.6; far beyond, a power of ten is no weight at all.
+    private const double LeastIntercept = -10;
+    private const double GreatestIntercept = 0;
+
     // The published tables were rounded separately, by up to 5 % of a bound; a misprint is off by more.
     private const double TablesAgreeWithin = 0.1;
 
@@ -29,13 +33,11 @@ internal static class BiometricsCheck
         {
             yield return new("standardWeight.slope", "The slope of a fish lies from 2.5 to 3.5.");
         }
-
-        if (!(equation.MinimumLength > Length.Zero && equation.MinimumLength < species.Lengths.Trophy))
+        else if (!(equation.MinimumLength > Length.Zero && equation.MinimumLength < species.Lengths.Trophy))
         {
             yield return new("standardWeight.minimumLength", "It must lie above 0 and below the trophy length.");
         }
-        else if (StandardWeight.Of(equation, species.Lengths.Trophy).Weight is { } weight
-            && weight / species.Weights.Trophy is not (>= 0.5 and <= 2))
+        else if (!FitsTrophy(equation, species))
         {
             yield return new("standardWeight.intercept", "A trophy would weigh nothing like its weight above: write log10, for millimetres and grams.");
         }
@@ -45,6 +47,10 @@ internal static class BiometricsCheck
             yield return misfit;
         }
     }
+
+    private static bool FitsTrophy(StandardWeightEquation equation, Species species) =>
+        equation.Intercept is >= LeastIntercept and <= GreatestIntercept
+        && StandardWeight.Of(equation, species.Lengths.Trophy).Weight / species.Weights.Trophy is >= 0.5 and <= 2;
 
     private static IEnumerable<Misfit> Categories(LengthCategoryTables tables)
     {
