@@ -1,5 +1,6 @@
 using CrewBot.Core.Effort;
 using CsCheck;
+using MathNet.Numerics.Distributions;
 using UnitsNet;
 
 namespace CrewBot.Core.Tests.Effort;
@@ -15,6 +16,7 @@ public sealed class CatchPosteriorTests
     [InlineData(0.5, 8, 14, 20, 0.642857143, 0.380997885, 0.9720945291)]
     [InlineData(0.5, 8, 0, 0, 0.5, 0.1362331717, 1.095909134)]
     [InlineData(0.5, 8, 3, 1, 0.777777778, 0.3127070057, 1.451052669)]
+    [InlineData(0.5, 8, 40, 40, 0.916666667, 0.6660514033, 1.206681621)]
     [InlineData(0.5, 8, 1400, 1000, 1.392857143, 1.320944312, 1.46664915)]
     public void Of_PriorAndTally_HasTheKnownMeanAndInterval(
         double prior, double weight, int fish, double hours, double mean, double low, double high)
@@ -25,6 +27,22 @@ public sealed class CatchPosteriorTests
         Assert.Equal(mean, posterior.Mean.PerLineHour, 1e-9);
         Assert.Equal(low, credible.Low.PerLineHour, 1e-6);
         Assert.Equal(high, credible.High.PerLineHour, 1e-6);
+    }
+
+    // Rates drawn from the prior itself, and catches from those: 95 of 100 intervals must hold the rate that was drawn.
+    [Fact]
+    public void Credible_RatesDrawnFromThePrior_HoldsThemAsOftenAsItSays()
+    {
+        const int Draws = 4000;
+        var random = new Random(20270116);
+        var held = Enumerable.Range(0, Draws).Count(_ =>
+        {
+            var rate = Gamma.Sample(random, 4, 8);
+            var credible = Posterior(0.5, 8, Poisson.Sample(random, rate * 20), 20).Credible(0.95);
+            return rate >= credible.Low.PerLineHour && rate <= credible.High.PerLineHour;
+        });
+
+        Assert.Equal(0.95, held / (double)Draws, 0.014); // four standard errors
     }
 
     // The double integral over both densities, by quadrature with 30 digits, in another language.

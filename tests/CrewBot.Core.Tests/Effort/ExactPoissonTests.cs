@@ -1,6 +1,7 @@
 using CrewBot.Core.Effort;
 using CrewBot.Core.Tests.Published;
 using CsCheck;
+using MathNet.Numerics.Distributions;
 using UnitsNet;
 
 namespace CrewBot.Core.Tests.Effort;
@@ -62,6 +63,20 @@ public sealed class ExactPoissonTests
 
             Assert.True(Width(much) < Width(little));
             Assert.InRange(fish / hours, much.Low.PerLineHour, much.High.PerLineHour);
+        });
+
+    // What "exact" promises: whatever the true mean, the counts whose limits hold it make up at least the confidence.
+    [Fact]
+    public void Limits_AnyTrueMean_HoldItAtLeastAsOftenAsTheySay() =>
+        Gen.Select(Gen.Double[0.05, 30], AnyConfidence).Sample((mean, confidence) =>
+        {
+            var held = Enumerable.Range(0, 120).Where(count =>
+            {
+                var (low, high) = ExactPoisson.Limits(count, confidence);
+                return low <= mean && mean <= high;
+            });
+
+            Assert.True(held.Sum(count => Poisson.PMF(mean, count)) >= confidence - 1e-9);
         });
 
     [Fact]
