@@ -72,7 +72,7 @@ public sealed class CompareLines : ICommandHandler
         {
             $"Thickness: {Name(first, show)} is {Showing.Fine(first.Diameter)}, {Name(second, show)} {Showing.Fine(second.Diameter)}{AsThick(first, second.Material, show)}.",
             $"Stretch: at {show.Depth(depth)} a {show.Pull(HookSet)} set gives {show.Gap(StretchOf(first, depth))} against {show.Gap(StretchOf(second, depth))}; {Share(first, depth)} and {Share(second, depth)} of the lift gets there.",
-            $"Season: {show.Depth(OnReel)} cost about {Season(first):0.00} against {Season(second):0.00} a season (example prices, your money).",
+            $"Season: {show.Reel(OnReel)} cost about {Season(first):0.00} against {Season(second):0.00} a season (example prices, your money).",
             $"{RigWords.Sentence(first.Material.Name)} in frost: {first.Material.InFrost}",
         };
         if (first.Material.Key != second.Material.Key)

@@ -45,7 +45,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
                 .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
             ],
             Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
-            Cautions = [.. first.Cautions.Select(caution => RigWords.CautionOf(caution, show))],
+            Cautions = RigWords.CautionsOf(ask, [first], show),
             Actions = Actions(request, question, first),
         };
     }
