@@ -46,7 +46,9 @@ public readonly record struct ExactLength
     /// <summary>Fixes a number as it was read; what falls between two nanometres goes to the nearest.</summary>
     /// <param name="number">From 0; a fraction is its quotient, 12 1/4 being <c>12 + 1m / 4</c>.</param>
     /// <param name="unit">Millimetre, centimetre, metre, inch, foot, yard or fathom.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is another, or the length is not from 0 to 1000 m.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The unit is another, or the length is not from 0 to 1000 m.
+    /// </exception>
     public static ExactLength From(decimal number, LengthUnit unit)
     {
         var each = NanometresIn(unit);
@@ -55,8 +57,12 @@ public readonly record struct ExactLength
             : throw new ArgumentOutOfRangeException(nameof(number), number, "Must be from 0 to 1000 m.");
     }
 
-    /// <summary>Fixes a quantity in its own unit, taking its number to 15 digits, where binary fractions are decimal again.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is none that <see cref="From"/> takes, or the length is not from 0 to 1000 m.</exception>
+    /// <summary>
+    /// Fixes a quantity in its own unit, taking its number to 15 digits, where binary fractions are decimal again.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The unit is none that <see cref="From"/> takes, or the length is not from 0 to 1000 m.
+    /// </exception>
     public static ExactLength Nearest(Length length)
     {
         ValidRange.Closed(length.Meters, 0, 1000, "m", nameof(length));

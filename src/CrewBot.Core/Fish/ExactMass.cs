@@ -42,9 +42,13 @@ public readonly record struct ExactMass
     public Mass Mass => Mass.From((double)Number, Unit);
 
     /// <summary>Fixes a number as it was read; what falls between two nanograms goes to the nearest.</summary>
-    /// <param name="number">From 0; a fraction is its quotient, 3 1/2 being <c>3 + 1m / 2</c>, and 2 lb 11 oz is 43 oz.</param>
+    /// <param name="number">
+    /// From 0; a fraction is its quotient, 3 1/2 being <c>3 + 1m / 2</c>, and 2 lb 11 oz is 43 oz.
+    /// </param>
     /// <param name="unit">Gram, kilogram, ounce or pound.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is another, or the mass is not from 0 to 1000 kg.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The unit is another, or the mass is not from 0 to 1000 kg.
+    /// </exception>
     public static ExactMass From(decimal number, MassUnit unit)
     {
         var each = NanogramsIn(unit);
@@ -53,8 +57,12 @@ public readonly record struct ExactMass
             : throw new ArgumentOutOfRangeException(nameof(number), number, "Must be from 0 to 1000 kg.");
     }
 
-    /// <summary>Fixes a quantity in its own unit, taking its number to 15 digits, where binary fractions are decimal again.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is none that <see cref="From"/> takes, or the mass is not from 0 to 1000 kg.</exception>
+    /// <summary>
+    /// Fixes a quantity in its own unit, taking its number to 15 digits, where binary fractions are decimal again.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The unit is none that <see cref="From"/> takes, or the mass is not from 0 to 1000 kg.
+    /// </exception>
     public static ExactMass Nearest(Mass mass)
     {
         ValidRange.Closed(mass.Kilograms, 0, 1000, "kg", nameof(mass));

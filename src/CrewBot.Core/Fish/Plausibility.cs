@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace CrewBot.Core.Fish;
 
-/// <summary>What a fish can hardly measure or weigh, so that a slipped digit or unit is asked about before it is kept.</summary>
+/// <summary>
+/// What a fish can hardly measure or weigh, so that a slipped digit or unit is asked about before it is kept.
+/// </summary>
 /// <remarks>All bounds are judgement: outside them, ask; never refuse.</remarks>
 public static class Plausibility
 {

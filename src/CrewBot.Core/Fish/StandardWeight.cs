@@ -17,7 +17,9 @@ public sealed record StandardWeight(StandardWeightStatus Status, Mass? Weight, F
 {
     /// <summary>Computes it by the species' own equation.</summary>
     /// <param name="species">The species; without an equation there is no value.</param>
-    /// <param name="total">Total length, above 0; below the equation's minimum there is no value, at the minimum there is.</param>
+    /// <param name="total">
+    /// Total length, above 0; below the equation's minimum there is no value, at the minimum there is.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="total"/> is not above 0.</exception>
     public static StandardWeight Of(Species species, Length total)
     {
@@ -29,7 +31,9 @@ public sealed record StandardWeight(StandardWeightStatus Status, Mass? Weight, F
 
     /// <summary>Computes it by an equation.</summary>
     /// <param name="equation">The equation.</param>
-    /// <param name="total">Total length, above 0; below the equation's minimum there is no value, at the minimum there is.</param>
+    /// <param name="total">
+    /// Total length, above 0; below the equation's minimum there is no value, at the minimum there is.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="total"/> is not above 0.</exception>
     public static StandardWeight Of(StandardWeightEquation equation, Length total)
     {

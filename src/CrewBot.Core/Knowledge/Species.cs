@@ -20,7 +20,9 @@ public sealed record Species : TradeRecord
     /// <summary>Its length categories; null where none are published.</summary>
     public LengthCategoryTables? LengthCategories { get; init; }
 
-    /// <summary>Length × girth² in cubic inches to the pound; null for the usual <see cref="Fish.GirthEstimate.UsualDivisor"/>.</summary>
+    /// <summary>
+    /// Length × girth² in cubic inches to the pound; null for the usual <see cref="Fish.GirthEstimate.UsualDivisor"/>.
+    /// </summary>
     public double? GirthDivisor { get; init; }
 
     /// <summary>Body depth as a share of total length: what has to pass the hole in deep-bodied fish.</summary>

@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace CrewBot.Core.Knowledge;
 
-/// <summary>A published standard weight: log₁₀ Ws = intercept + slope · log₁₀ TL, grams of millimetres of total length.</summary>
+/// <summary>
+/// A published standard weight: log₁₀ Ws = intercept + slope · log₁₀ TL, Ws in grams, TL the total length in millimetres.
+/// </summary>
 /// <remarks>The metric set only: published English sets are the same line rounded, and some are misprinted.</remarks>
 public sealed record StandardWeightEquation
 {
