@@ -9,7 +9,10 @@ public static class CommandLine
 
     // Raw where it reads back as it is; otherwise in quotation marks, with those inside doubled.
     private static string Quoted(string text) =>
-        text.Any(char.IsWhiteSpace) || text[0] is '"' or '“' || text.Contains(":\"", StringComparison.Ordinal) || text.Contains(":“", StringComparison.Ordinal)
+        text.Any(char.IsWhiteSpace) || text.StartsWith("//", StringComparison.Ordinal) || StartsQuotes(text)
             ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
             : text;
+
+    private static bool StartsQuotes(string text) =>
+        text[0] is '"' or '“' || text.Contains(":\"", StringComparison.Ordinal) || text.Contains(":“", StringComparison.Ordinal);
 }

@@ -45,9 +45,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     /// <summary>A pull as a hand scale reads it: "3.0 lb (1.4 kg)".</summary>
     public string Pull(Force pull) => Pair($"{Tenth(pull.PoundsForce)} lb", $"{Tenth(pull.KilogramsForce)} kg");
 
-    /// <summary>A range of pulls: "3.0–4.8 lb (1.4–2.2 kg)".</summary>
+    /// <summary>A range of pulls: "3.0–4.8 lb (1.4–2.2 kg)"; one pull where both ends read the same.</summary>
     public string Pulls(Force low, Force high) => Pair(
-        $"{Tenth(low.PoundsForce)}–{Tenth(high.PoundsForce)} lb", $"{Tenth(low.KilogramsForce)}–{Tenth(high.KilogramsForce)} kg");
+        $"{Tenths(low.PoundsForce, high.PoundsForce)} lb", $"{Tenths(low.KilogramsForce, high.KilogramsForce)} kg");
 
     /// <summary>A temperature: "10 °F (-12 °C)".</summary>
     public string Degrees(Temperature temperature) =>
@@ -131,6 +131,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         var fraction = $"{part / divisor}/{64 / divisor}";
         return whole == 0 ? fraction : $"{whole} {fraction}";
     }
+
+    private static string Tenths(double low, double high) =>
+        Tenth(low) == Tenth(high) ? Tenth(low) : $"{Tenth(low)}–{Tenth(high)}";
 
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 

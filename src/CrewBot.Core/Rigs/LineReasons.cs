@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Lines;
 using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
@@ -7,6 +8,9 @@ namespace CrewBot.Core.Rigs;
 internal sealed class LineReasons(
     RigAsk ask, Presentation presentation, Outfit outfit, TiedRig tied, Force pull, Knot usualJoin)
 {
+    // The spool of a small winter reel: common practice.
+    private static readonly Length CoilOfSmallSpool = Length.FromMillimeters(35);
+
     /// <summary>Gives the reasons, reel to lure.</summary>
     /// <param name="usual">The rung that the presentation takes for this class of fish.</param>
     /// <param name="start">The rung after the size of the fish had its say.</param>
@@ -49,7 +53,7 @@ internal sealed class LineReasons(
         {
             return leader.Line.Material.Use == LineUse.Bite
                 ? $"A swivel between {tied.Mainline.Material.Name} and wire: wire is not knotted to line."
-                : (FormattableString)$"A small swivel, because a {presentation.Name} twists line.";
+                : (FormattableString)$"A small swivel, because a {presentation.Name} twists line, and a fixed spool adds some {LineTwist.TurnsOffFixedSpool(ask.Depth, CoilOfSmallSpool):0} turns on every drop to {ask.Depth}.";
         }
 
         return tied.Join == usualJoin
@@ -67,7 +71,7 @@ internal sealed class LineReasons(
 
     private string Size() => ask.Size.ToString().ToLowerInvariant();
 
-    private static string Plural(string name) => name.EndsWith('s') ? name : name + "s";
+    private static string Plural(string name) => name.EndsWith('s') ? name : name.EndsWith('y') ? name[..^1] + "ies" : name + "s";
 
     private static string Shy(Shyness shyness) => shyness switch
     {

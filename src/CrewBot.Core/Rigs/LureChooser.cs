@@ -7,6 +7,8 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Chooses the size, weight and material of a lure.</summary>
 internal sealed class LureChooser(TradeKnowledge knowledge)
 {
+    private const string SplitShotBody = "split shot";
+
     private static readonly Length Deep = Length.FromMeters(3);
     private static readonly Density NeutralLine = Density.FromKilogramsPerCubicMeter(1000);
 
@@ -64,8 +66,27 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             IsHeaviest: rung == ladder.Count - 1,
             [
                 new("weight", Weight(ask, presentation, rung, start, sinks, hooked)),
+                .. Shot(presentation, ladder[rung]),
                 .. lure.IsPlainMetal ? [new Reason("material", Material(ask, lure, usual))] : Array.Empty<Reason>(),
             ]);
+    }
+
+    // The two scales use the same letters for different masses, so both are named.
+    private IEnumerable<Reason> Shot(Presentation presentation, Mass weight)
+    {
+        if (presentation.Body != SplitShotBody)
+        {
+            return [];
+        }
+
+        var pinches = Enum.GetValues<ShotScale>()
+            .Select(scale => ShotPinch.For(weight, knowledge.SplitShot, scale))
+            .OfType<ShotPinch>()
+            .Select(pinch => pinch.Count == 1 ? $"one {pinch.Shot.Name}" : $"{pinch.Count} × {pinch.Shot.Name}")
+            .ToList();
+        return pinches.Count > 0
+            ? [new Reason("shot", $"{weight:lure} is {string.Join(", or ", pinches)}, to a tenth; pinch it a forearm above the hook.")]
+            : [];
     }
 
     private bool Bends(HookSize hook, Force pull) =>

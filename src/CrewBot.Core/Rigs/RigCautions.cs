@@ -1,3 +1,4 @@
+using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Lines;
 using UnitsNet;
@@ -23,6 +24,11 @@ internal static class RigCautions
             cautions.Add(new(
                 $"Take a strong-wire hook: a fine-wire {hook.Name} may open at {hook.Opens.Low}.",
                 $"the fish's pull against {hook.Name}"));
+        }
+
+        if (ask.Rules is { BarblessOnly: true } barbless)
+        {
+            cautions.Add(new($"Barbless only: pinch every barb flat before it goes down.", $"the rules of {barbless.Name}"));
         }
 
         if (presentation.Trebles > 0)
@@ -82,7 +88,7 @@ internal static class RigCautions
         {
             cautions.Add(new(
                 $"From {ask.Depth} {ask.Species.Name} often can't go back down alive: keep what you may, or move shallower than {limit}.",
-                $"depth against {limit} for {ask.Species.Name}"));
+                $"the gas in it swells {BarotraumaExpansion.FactorFrom(ask.Depth, BarotraumaExpansion.SeaLevel):0.0}-fold on the way up"));
         }
     }
 

@@ -143,6 +143,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         {
             StationNear.Fish => $"{height:gap} above {mood} {ask.Species.Name}: they look and feed upwards.",
             StationNear.Ice => (FormattableString)$"{height:gap} under the ice is where {mood} {ask.Species.Name} cruise.",
+            _ when height.Meters == 0 => $"On the bottom is where {mood} {ask.Species.Name} find it.",
             _ => $"{height:gap} off bottom is where {mood} {ask.Species.Name} take it.",
         };
     }

@@ -7,7 +7,7 @@ internal static class RigWorkings
     {
         yield return new(
             "weakest link",
-            $"{numbers.Weakest.Place} holds {numbers.Weakest.Low} at worst: label strength times the knot's range, smallest link counts (knots don't multiply).");
+            $"It is {numbers.Weakest.Place}: {numbers.Weakest.Low} at worst, label strength times the knot's range, smallest link counts (knots don't multiply).");
         yield return new(
             "drag", $"A quarter to a third of that low end, measured at the rod tip with a hand scale: {numbers.Drag.Low} to {numbers.Drag.High} (common practice).");
         if (numbers.NylonEquivalent is { } nylon)

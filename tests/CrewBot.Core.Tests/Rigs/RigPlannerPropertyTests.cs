@@ -157,8 +157,9 @@ public sealed class RigPlannerPropertyTests
 
     private static IEnumerable<string> PartsOf(RigAsk ask, Rig rig) =>
     [
-        "presentation", "rod", "mainline", "knot", "weight", "material", "hook", "bait", "where", "weakest link", "drag",
+        "presentation", "rod", "mainline", "knot", "weight", "hook", "bait", "where", "weakest link", "drag",
         "stretch", "drop", "hole",
+        .. rig.Lure.IsPlainMetal ? new[] { "material" } : [],
         .. rig.Tied.Leader is null ? Array.Empty<string>() : ["join", "leader"],
         .. rig.Tied.Hardware.Select(piece => piece.Kind == HardwareKind.Swivel ? "swivel" : "snap"),
         .. ask.Current.MetersPerSecond > 0 ? new[] { "current" } : [],
