@@ -19,6 +19,12 @@ namespace CrewBot.Discord.StandIn;
 /// </summary>
 public sealed class StandInServer : IAsyncDisposable
 {
+    // Kinds of answer, as the platform numbers them.
+    private const int NewMessage = 4;
+    private const int DeferredMessage = 5;
+    private const int DeferredUpdate = 6;
+    private const int UpdatedMessage = 7;
+
     private const string ApiPath = "/api/v10/";
     private const string GatewayPath = "/gateway";
 
@@ -97,6 +103,29 @@ public sealed class StandInServer : IAsyncDisposable
                 return request;
             }
         }
+    }
+
+    /// <summary>
+    /// Waits for what an interaction is answered in the end: on a busy machine the answer may be put off first and then
+    /// come as an edit, which is given here as the update or message that it amounts to.
+    /// </summary>
+    public async Task<JsonNode> NextAnswerAsync(JsonNode interaction, CancellationToken cancellationToken)
+    {
+        var first = (await NextRequestAsync($"interactions/{interaction["id"]}/", cancellationToken)).Json!;
+        var type = first["type"]!.GetValue<int>();
+        if (type is not (DeferredMessage or DeferredUpdate))
+        {
+            return first;
+        }
+
+        var edit = await NextRequestAsync($"{interaction["token"]}/messages/@original", cancellationToken);
+        var data = edit.Json!.DeepClone().AsObject();
+        if (first["data"]?["flags"] is { } flags)
+        {
+            data["flags"] = flags.DeepClone();
+        }
+
+        return new JsonObject { ["type"] = type == DeferredUpdate ? UpdatedMessage : NewMessage, ["data"] = data };
     }
 
     /// <summary>Waits until another interaction's first answer has been accepted.</summary>

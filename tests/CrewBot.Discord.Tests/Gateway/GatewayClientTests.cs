@@ -29,9 +29,7 @@ public sealed class GatewayClientTests
     public async Task RunAsync_ConnectionLost_ResumesAndMissesNothing(string fault)
     {
         await using var stage = await GatewayStage.OpenAsync();
-        var first = await stage.Server.NextActiveAsync(Limit);
-        await SendAsync(first, stage, "1");
-        await stage.Handler.NextHandledAsync(Limit);
+        var first = await KnownAsync(stage);
 
         await BreakAsync(first, fault);
         var missed = stage.Server.Interactions.Command("rig");
@@ -67,7 +65,7 @@ public sealed class GatewayClientTests
     public async Task RunAsync_ResumeIsRefused_StartsAnotherSession()
     {
         await using var stage = await GatewayStage.OpenAsync();
-        var first = await stage.Server.NextActiveAsync(Limit);
+        var first = await KnownAsync(stage);
         stage.Server.Settings.AcceptsResume = false;
         first.Cut();
         var second = await stage.Server.NextActiveAsync(Limit);
@@ -80,7 +78,7 @@ public sealed class GatewayClientTests
     public async Task RunAsync_NoPlaceToResumeIsNamed_ResumesAtTheGeneralOne()
     {
         await using var stage = await GatewayStage.OpenAsync(new StandInSettings { NamesResumeAddress = false });
-        var first = await stage.Server.NextActiveAsync(Limit);
+        var first = await KnownAsync(stage);
         first.Cut();
         Assert.Same(first.Session, (await stage.Server.NextActiveAsync(Limit)).Session);
     }
@@ -223,6 +221,15 @@ public sealed class GatewayClientTests
         await socket.Ended;
 
         Assert.Equal(4000, socket.ClientCloseCode);
+    }
+
+    // Only a client that has taken its session in can resume it: an interaction handled shows that it has.
+    private static async Task<GatewaySocket> KnownAsync(GatewayStage stage)
+    {
+        var socket = await stage.Server.NextActiveAsync(Limit);
+        await SendAsync(socket, stage, "1");
+        await stage.Handler.NextHandledAsync(Limit);
+        return socket;
     }
 
     private static Task SendAsync(GatewaySocket socket, GatewayStage stage, string id)

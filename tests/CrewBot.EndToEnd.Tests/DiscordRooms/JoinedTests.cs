@@ -45,12 +45,15 @@ public sealed class JoinedTests
     {
         var (worker, socket) = await JoinedWorker.JoinAsync(Limit);
         await using var _ = worker;
+
+        // Only a client that has taken its session in can resume it: an answer shows that it has.
+        await worker.AskAsync(socket, worker.Make.Command("rig", Subcommand("plan", Option("species", 3, "perch"))), Limit);
         socket.Cut();
         var missed = worker.Make.Command("rig", Subcommand("plan", Option("species", 3, "burbot")));
         socket.Session!.Add("INTERACTION_CREATE", missed.ToJsonString());
 
-        var answer = await worker.Server.NextRequestAsync($"interactions/{missed["id"]}/", Limit);
-        Assert.Contains("Burbot", Title(answer.Json!), StringComparison.Ordinal);
+        var answer = await worker.Server.NextAnswerAsync(missed, Limit);
+        Assert.Contains("Burbot", Title(answer), StringComparison.Ordinal);
         Assert.Equal(1, worker.Server.Identifies);
     }
 

@@ -47,11 +47,11 @@ internal sealed class JoinedWorker : IAsyncDisposable
         return (worker, await worker.Server.NextActiveAsync(cancellationToken));
     }
 
-    /// <summary>Sends an interaction and waits for its first answer.</summary>
+    /// <summary>Sends an interaction and waits for its answer.</summary>
     public async Task<JsonNode> AskAsync(GatewaySocket socket, JsonObject interaction, CancellationToken cancellationToken)
     {
         await StandInServer.DispatchAsync(socket, "INTERACTION_CREATE", interaction);
-        return (await Server.NextRequestAsync($"interactions/{interaction["id"]}/", cancellationToken)).Json!;
+        return await Server.NextAnswerAsync(interaction, cancellationToken);
     }
 
     public void Terminate()
