@@ -42,7 +42,9 @@ internal static class Worker
     {
         var start = new ProcessStartInfo("dotnet", [Program, .. call.Arguments])
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         foreach (var (name, value) in call.Environment)
         {

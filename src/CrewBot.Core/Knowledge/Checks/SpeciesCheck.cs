@@ -18,6 +18,7 @@ internal static class SpeciesCheck
     public static IEnumerable<Misfit> Misfits(Species species, TradeKnowledge all) =>
     [
         .. Sizes(species),
+        .. BiometricsCheck.Misfits(species),
         .. FieldCheck.Text("light", species.Light, LightLength),
         .. Depths(species),
         .. Hooks(species.Hooks),
