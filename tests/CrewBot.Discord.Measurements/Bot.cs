@@ -45,7 +45,8 @@ internal sealed class Bot : IAsyncDisposable
         var program = Path.Combine(AppContext.BaseDirectory, name);
         var start = new ProcessStartInfo("dotnet", [program, .. arguments])
         {
-            RedirectStandardInput = true, RedirectStandardError = true,
+            RedirectStandardInput = true,
+            RedirectStandardError = true,
         };
         start.Environment[TokenVariable] = server.Settings.Token;
         start.Environment[AddressVariable] = server.ApiAddress.ToString();

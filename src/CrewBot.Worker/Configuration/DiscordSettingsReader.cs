@@ -28,7 +28,11 @@ internal sealed class DiscordSettingsReader(IConfigurationRoot configuration, Li
         return ReadToken() is { } token
             ? new DiscordOptions
             {
-                Token = token, ApiBaseAddress = address, ShardCount = count, ShardIds = ids, TestGuildId = guild,
+                Token = token,
+                ApiBaseAddress = address,
+                ShardCount = count,
+                ShardIds = ids,
+                TestGuildId = guild,
             }
             : null;
     }

@@ -19,7 +19,9 @@ internal sealed class JoinedWorker : IAsyncDisposable
         Server = server;
         var start = new ProcessStartInfo("dotnet", [Program, .. arguments])
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         start.Environment["CREWBOT_DISCORD__TOKEN"] = token;
         start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
