@@ -39,7 +39,11 @@ public sealed class RigPairing(TradeKnowledge knowledge, RigPlanner planner)
         var sitter = FirstPlanned(open, Passive(ask, known).Where(presentation => presentation.Key != caller.Presentation.Key));
         var set = lines > 2 ? FirstPlanned(open, SetPresentations(ask)) : null;
         return new RigPair(
-            caller, sitter, set is null ? [] : [.. Enumerable.Repeat(set, lines - 2)], BesideEachOther, SetLineAway);
+            caller,
+            sitter,
+            set is null ? [] : [.. Enumerable.Repeat(set, lines - 2)],
+            sitter is { Presentation.SetLine: true } ? SetLineAway : BesideEachOther,
+            SetLineAway);
     }
 
     /// <summary>What a sitter can fish, most passive first: what suits the mood, then whatever bait fishing the class has.</summary>
