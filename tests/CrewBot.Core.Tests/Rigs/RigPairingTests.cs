@@ -41,7 +41,16 @@ public sealed class RigPairingTests
 
         Assert.Equal(set, pair.SetLines.Count);
         Assert.All(pair.SetLines, rig => Assert.True(rig.Presentation.SetLine));
-        Assert.True(pair.SetSpacing.Meters > pair.Spacing.Meters);
+        Assert.Equal(pair.SetSpacing, pair.Spacing); // the sitter is a dead bait under a tip-up itself
+    }
+
+    [Fact]
+    public void Plan_SitterHeldInTheHand_SitsNearerThanASetLine()
+    {
+        var pair = Pairing.Plan(Asks.For("walleye"), lines: 3)!;
+
+        Assert.False(pair.Sitter!.Presentation.SetLine);
+        Assert.True(pair.Spacing.Meters < pair.SetSpacing.Meters);
     }
 
     [Fact]
