@@ -1,1 +1,3 @@
-Console.WriteLine("Bench");
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -7,5 +7,12 @@ public static class CommandLine
     public static string Write(string path, IEnumerable<KeyValuePair<string, string>> options) =>
         $"/{path}{string.Concat(options.Select(option => $" {option.Key}:{Quoted(option.Value)}"))}";
 
-    private static string Quoted(string text) => text.Contains(' ', StringComparison.Ordinal) ? $"\"{text}\"" : text;
+    // Raw where it reads back as it is; otherwise in quotation marks, with those inside doubled.
+    private static string Quoted(string text) =>
+        text.Any(char.IsWhiteSpace) || text.StartsWith("//", StringComparison.Ordinal) || StartsQuotes(text)
+            ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
+            : text;
+
+    private static bool StartsQuotes(string text) =>
+        text[0] is '"' or '“' || text.Contains(":\"", StringComparison.Ordinal) || text.Contains(":“", StringComparison.Ordinal);
 }

@@ -109,20 +109,44 @@ public static partial class CommandText
     // A colon inside quotation marks belongs to the text.
     private static bool IsInQuotes(string text, int index)
     {
-        var open = '\0';
-        for (var i = 0; i < index; i++)
+        for (var at = 0; at < index; at++)
         {
-            if (open != '\0')
+            if ((at == 0 || text[at - 1] == ':') && ClosingOf(text[at]) != '\0')
             {
-                open = text[i] == open ? '\0' : open;
-            }
-            else if (i > 0 && text[i - 1] == ':')
-            {
-                open = ClosingOf(text[i]);
+                var end = EndOfQuotes(text, at);
+                if (end >= index)
+                {
+                    return true;
+                }
+
+                at = end;
             }
         }
 
-        return open != '\0';
+        return false;
+    }
+
+    // Where the quotation that starts here ends, or the text's length; a doubled mark is one that belongs to the text.
+    private static int EndOfQuotes(string text, int start)
+    {
+        var closing = ClosingOf(text[start]);
+        for (var at = start + 1; at < text.Length; at++)
+        {
+            if (text[at] != closing)
+            {
+                continue;
+            }
+
+            if (closing == '"' && at + 1 < text.Length && text[at + 1] == '"')
+            {
+                at++;
+                continue;
+            }
+
+            return at;
+        }
+
+        return text.Length;
     }
 
     private static char ClosingOf(char opening) => opening switch
@@ -133,8 +157,8 @@ public static partial class CommandText
     };
 
     private static string Unquoted(string value) =>
-        value.Length > 1 && ClosingOf(value[0]) is var closing && closing != '\0' && value[^1] == closing
-            ? value[1..^1].Trim()
+        value.Length > 1 && ClosingOf(value[0]) != '\0' && EndOfQuotes(value, 0) == value.Length - 1
+            ? (value[0] == '"' ? value[1..^1].Replace("\"\"", "\"", StringComparison.Ordinal) : value[1..^1]).Trim()
             : value;
 
     [GeneratedRegex(@"(?<=^|\s)(?<name>[A-Za-z][A-Za-z-]*):(?!//)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

@@ -72,7 +72,7 @@ public sealed class CompareLines : ICommandHandler
         {
             $"Thickness: {Name(first, show)} is {Showing.Fine(first.Diameter)}, {Name(second, show)} {Showing.Fine(second.Diameter)}{AsThick(first, second.Material, show)}.",
             $"Stretch: at {show.Depth(depth)} a {show.Pull(HookSet)} set gives {show.Gap(StretchOf(first, depth))} against {show.Gap(StretchOf(second, depth))}; {Share(first, depth)} and {Share(second, depth)} of the lift gets there.",
-            $"Season: {show.Depth(OnReel)} cost about {Season(first):0.00} against {Season(second):0.00} a season (example prices, your money).",
+            $"Season: {show.Reel(OnReel)} cost about {Season(first):0.00} against {Season(second):0.00} a season (example prices, your money).",
             $"{RigWords.Sentence(first.Material.Name)} in frost: {first.Material.InFrost}",
         };
         if (first.Material.Key != second.Material.Key)
@@ -89,6 +89,7 @@ public sealed class CompareLines : ICommandHandler
             Reasons =
             [
                 $"Stretch is F L / (E A) with the modulus in the middle of its range: {Modulus(first)}; {Modulus(second)}.",
+                $"What the labels make of the material: {Strength(first)}; {Strength(second)}.",
                 "A lift of the rod is 60 cm; labels are not breaking loads, and charts differ by a tenth.",
                 .. new[] { first.Material, second.Material }.Distinct().Select(material => $"{RigWords.Sentence(material.Name)}: {material.Source}."),
             ],
@@ -130,6 +131,9 @@ public sealed class CompareLines : ICommandHandler
 
     private static string Modulus(LineChoice line) =>
         $"{line.Material.Name} {line.Material.Modulus.Low.Gigapascals:0.#} to {line.Material.Modulus.High.Gigapascals:0.#} GPa";
+
+    private static string Strength(LineChoice line) =>
+        $"{line.Material.Name} {TensileStrength.ImpliedBy(line.Test, line.Diameter, line.Material.SolidFraction).Megapascals:0} MPa";
 
     // The middle of the price band over the middle of its life.
     private static double Season(LineChoice line)

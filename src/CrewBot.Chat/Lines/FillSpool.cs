@@ -45,10 +45,10 @@ public sealed class FillSpool : ICommandHandler
         var full = SpoolFill.LengthOf(rated, diameter, fill: 1);
         var reply = new Reply
         {
-            Headline = $"{show.Depth(full)} of {Showing.Fine(diameter)} line fills it",
+            Headline = $"{show.Reel(full)} of {Showing.Fine(diameter)} line fills it",
             Lines =
             [
-                $"Stop: at about {show.Depth(full * StopAt)}, a twentieth short of the rim, or coils fall off.",
+                $"Stop: at about {show.Reel(full * StopAt)}, a twentieth short of the rim, or coils fall off.",
                 "Braid packs as it likes: take a tenth either way.",
             ],
             Figures = [RigFigures.SpoolLength.Of(full), RigFigures.LineDiameter.Of(diameter)],
@@ -65,7 +65,7 @@ public sealed class FillSpool : ICommandHandler
         return SpoolFill.BackingUnder(rated, top, thickness, fill: 1) is { } backing
             ? reply with
             {
-                Headline = $"{show.Depth(backing)} of {Showing.Fine(thickness)} backing under {show.Depth(top.Length)} of {Showing.Fine(top.Diameter)}",
+                Headline = $"{show.Reel(backing)} of {Showing.Fine(thickness)} backing under {show.Reel(top.Length)} of {Showing.Fine(top.Diameter)}",
                 Figures = [.. reply.Figures, RigFigures.SpoolBacking.Of(backing)],
                 Lines =
                 [
@@ -73,6 +73,6 @@ public sealed class FillSpool : ICommandHandler
                     .. reply.Lines.Skip(1),
                 ],
             }
-            : Reply.Refuse($"top: {show.Depth(top.Length)} alone overfills it; {show.Depth(SpoolFill.LengthOf(rated, top.Diameter, StopAt))} is what fits.");
+            : Reply.Refuse($"top: {show.Reel(top.Length)} alone overfills it; {show.Reel(SpoolFill.LengthOf(rated, top.Diameter, StopAt))} is what fits.");
     }
 }

@@ -11,7 +11,7 @@ public sealed class LineOrDiameterReader(LineSpecReader lines) : OptionReader<Le
 
     public override Reading<Length> Read(string text, CrewUnits units)
     {
-        if (SpokenParts.Of(text).Words.Count == 0)
+        if (SpokenParts.Of(text).Words.Count == 0 || NumberText.Split(text) is { After: "" })
         {
             return QuantityReaders.Diameter.Read(text, units);
         }

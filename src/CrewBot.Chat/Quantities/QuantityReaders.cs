@@ -55,7 +55,7 @@ public static class QuantityReaders
         Dimension = Dimension.Length,
         Of = metres => Length.FromMeters(metres),
         Range = (1, 1000),
-        Write = (length, show) => show.Depth(length),
+        Write = (length, show) => show.Reel(length),
         Bare = ("yd", "m"),
     };
 

@@ -24,6 +24,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     /// <summary>A depth: "24 ft (7.3 m)".</summary>
     public string Depth(Length depth) => Pair($"{Round(depth.Feet, 1)} ft", $"{Round(depth.Meters, 1)} m");
 
+    /// <summary>Line on a reel: "196 yd (179 m)".</summary>
+    public string Reel(Length line) => Pair($"{Round(line.Yards, 0)} yd", $"{Round(line.Meters, 0)} m");
+
     /// <summary>A length at hand: "30 in (76 cm)".</summary>
     public string Gap(Length gap) => Pair(GapInInches(gap), GapInCentimetres(gap));
 
@@ -42,9 +45,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     /// <summary>A pull as a hand scale reads it: "3.0 lb (1.4 kg)".</summary>
     public string Pull(Force pull) => Pair($"{Tenth(pull.PoundsForce)} lb", $"{Tenth(pull.KilogramsForce)} kg");
 
-    /// <summary>A range of pulls: "3.0–4.8 lb (1.4–2.2 kg)".</summary>
+    /// <summary>A range of pulls: "3.0–4.8 lb (1.4–2.2 kg)"; one pull where both ends read the same.</summary>
     public string Pulls(Force low, Force high) => Pair(
-        $"{Tenth(low.PoundsForce)}–{Tenth(high.PoundsForce)} lb", $"{Tenth(low.KilogramsForce)}–{Tenth(high.KilogramsForce)} kg");
+        $"{Tenths(low.PoundsForce, high.PoundsForce)} lb", $"{Tenths(low.KilogramsForce, high.KilogramsForce)} kg");
 
     /// <summary>A temperature: "10 °F (-12 °C)".</summary>
     public string Degrees(Temperature temperature) =>
@@ -54,9 +57,11 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     public string Pace(Speed speed) => Pair($"{Significant(speed.FeetPerSecond)} ft/s", $"{Significant(speed.MetersPerSecond)} m/s");
 
     /// <summary>A span of time: "8 s", "1 min 20 s".</summary>
-    public static string Span(Duration time) => time.Seconds < 90
-        ? $"{Round(time.Seconds, 0)} s"
-        : $"{Math.Floor(time.Minutes):0} min {Round(time.Seconds % 60, 0)} s";
+    public static string Span(Duration time)
+    {
+        var seconds = (int)Math.Round(time.Seconds, MidpointRounding.AwayFromZero);
+        return seconds < 90 ? $"{seconds} s" : $"{seconds / 60} min {seconds % 60} s";
+    }
 
     public object? GetFormat(Type? formatType) => formatType == typeof(ICustomFormatter) ? this : null;
 
@@ -98,6 +103,11 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     // Labels give small weights as fractions of an ounce: binary ones, or one over a whole number.
     private static string Fraction(double ounces)
     {
+        if (ounces == 0)
+        {
+            return "0";
+        }
+
         var parts = Math.Round(1 / ounces);
         if (ounces < 0.3 && parts <= 128 && Math.Abs((1 / ounces) - parts) < 0.01 * parts)
         {
@@ -122,15 +132,21 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         return whole == 0 ? fraction : $"{whole} {fraction}";
     }
 
+    private static string Tenths(double low, double high) =>
+        Tenth(low) == Tenth(high) ? Tenth(low) : $"{Tenth(low)}–{Tenth(high)}";
+
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 
     private static string Round(double number, int places) =>
-        (Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0).ToString("0.##", CultureInfo.InvariantCulture);
+        (Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
 
     // Two figures are as much as the trade's numbers bear.
-    private static string Significant(double number)
+    private static string Significant(double number) => Round(number, Math.Abs(number) switch
     {
-        var size = Math.Abs(number);
-        return Round(number, size >= 10 ? 0 : size >= 1 ? 1 : 2);
-    }
+        >= 10 => 0,
+        >= 1 => 1,
+        >= 0.1 => 2,
+        >= 0.01 => 3,
+        _ => 4,
+    });
 }

@@ -9,7 +9,7 @@ namespace CrewBot.Chat.Rigs;
 /// <summary>Answers <c>/rig check</c>: where a tied rig gives way, what drag to set, and what is wrong, worst first.</summary>
 public sealed class CheckRig : ICommandHandler
 {
-    private const int MostFaultsShown = 5;
+    private const int MostFaultsShown = 4; // a phone shows eight lines, and four follow
 
     private readonly TradeKnowledge _knowledge;
     private readonly RigOptions _options;

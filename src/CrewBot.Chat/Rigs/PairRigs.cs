@@ -71,7 +71,7 @@ public sealed class PairRigs(RigOptions options, RigShorthand shorthand, RigPlan
             Lines = said,
             Figures = [.. Figures(ask, pair)],
             Reasons = [.. Reasons(pair, request)],
-            Cautions = [.. Cautions(pair, request)],
+            Cautions = RigWords.CautionsOf(ask, [.. RigsOf(pair)], show),
             Actions = ReplyAction.WhyAndShare(request),
         };
     }
@@ -95,9 +95,4 @@ public sealed class PairRigs(RigOptions options, RigShorthand shorthand, RigPlan
     private static IEnumerable<string> Reasons(RigPair pair, Request request) => RigsOf(pair)
         .SelectMany((rig, index) => rig.Reasons.Select(reason =>
             $"Line {index + 1}, {reason.About}: {reason.Why.ToString(request.Show)}"));
-
-    private static IEnumerable<string> Cautions(RigPair pair, Request request) => RigsOf(pair)
-        .SelectMany(rig => rig.Cautions)
-        .Select(caution => RigWords.CautionOf(caution, request.Show))
-        .Distinct();
 }

@@ -45,7 +45,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
                 .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
             ],
             Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
-            Cautions = [.. first.Cautions.Select(caution => RigWords.CautionOf(caution, show))],
+            Cautions = RigWords.CautionsOf(ask, [first], show),
             Actions = Actions(request, question, first),
         };
     }
@@ -78,10 +78,18 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
             Offer("Louder", Info.Path, (options.Mood, RigWords.Word(mood + 1)), (options.Presentation, null), (options.Step, null));
         }
 
+        if (question.Ask is { Place: Place.Open, Air: { } air } && air.DegreesCelsius < 0 && rig.Tied.Mainline.Material.Key == "braid")
+        {
+            Offer("Without braid", Info.Path, (options.Without, JoinedTo(request, "braid")));
+        }
+
         Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
         actions.AddRange(ReplyAction.WhyAndShare(request));
         return actions;
     }
+
+    private string JoinedTo(Request request, string more) =>
+        request.Written.TryGetValue(options.Without.Name, out var already) ? $"{already}, {more}" : more;
 
     private static Dictionary<string, string> Changed(Request request, params (CommandOption Option, string? Text)[] changes)
     {

@@ -14,6 +14,7 @@ public sealed class RigShorthand : Shorthand
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
+    private static readonly HashSet<string> Things = ["air", "water", "current", "hole"];
     private static readonly HashSet<string> NoBefore = ["no", "without"];
 
     private readonly RigOptions _options;
@@ -122,6 +123,7 @@ public sealed class RigShorthand : Shorthand
                 continue;
             }
 
+            var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
             var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
             if (split.After is "lines" or "line" or "rods" or "rod")
             {
@@ -129,10 +131,20 @@ public sealed class RigShorthand : Shorthand
                 return count;
             }
 
-            if (UnitWord.Find(split.After) is { } unit && OptionFor(unit, split.Number, next, at > 0 ? said[at - 1].ToLowerInvariant() : "") is { } option)
+            if (UnitWord.Find(split.After) is { } unit)
             {
-                heard.Add(new(option.Name, text));
-                return count + (next is "hole" or "air" or "water" or "current" ? 1 : 0);
+                var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
+                if (OptionFor(unit, split.Number, named) is { } option)
+                {
+                    heard.Add(new(option.Name, text));
+                    if (named != next || named.Length == 0)
+                    {
+                        return count;
+                    }
+
+                    said[at + count] = ""; // it has named this quantity and names no other
+                    return count + 1;
+                }
             }
 
             if (count == 1)
@@ -145,20 +157,20 @@ public sealed class RigShorthand : Shorthand
         return null;
     }
 
-    private CommandOption? OptionFor(UnitWord unit, double number, string next, string before) => unit.Dimension switch
+    private CommandOption? OptionFor(UnitWord unit, double number, string named) => unit.Dimension switch
     {
-        Dimension.Length => next == "hole" ? _options.Hole : _options.Depth,
+        Dimension.Length => named == "hole" ? _options.Hole : _options.Depth,
         Dimension.Speed => _options.Current,
         // A bare temperature below freezing can only be the air's.
-        Dimension.Temperature => next == "water" || before == "water" ? _options.Water
-            : next == "air" || before == "air" || unit.ToBase(number) < 0 ? _options.Air
+        Dimension.Temperature => named == "water" ? _options.Water
+            : named == "air" || unit.ToBase(number) < 0 ? _options.Air
             : null,
         _ => null,
     };
 
     private static int Other(string word, List<string> missed)
     {
-        if (!Fillers.Contains(word.ToLowerInvariant()) && word.ToLowerInvariant() is not ("air" or "water"))
+        if (!Fillers.Contains(word.ToLowerInvariant()) && !Things.Contains(word.ToLowerInvariant()))
         {
             missed.Add(word);
         }

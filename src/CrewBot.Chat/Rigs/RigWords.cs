@@ -46,9 +46,23 @@ internal static class RigWords
             ? TwoTrebleRig.SpacingFor(rig.LureLength)
             : null;
 
-    /// <summary>A caution with what set it off.</summary>
-    public static string CautionOf(Caution caution, Showing show) =>
-        $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})";
+    /// <summary>What to beware of with some rigs, each thing once, the rules of the water last.</summary>
+    public static IReadOnlyList<string> CautionsOf(RigAsk ask, IReadOnlyList<Rig> rigs, Showing show)
+    {
+        var cautions = rigs
+            .SelectMany(rig => rig.Cautions)
+            .DistinctBy(caution => caution.Text.ToString(show))
+            .Select(caution => $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})")
+            .ToList();
+        var open = rigs.SelectMany(rig => rig.OpenRules).Distinct().ToList();
+        if (open.Count > 0)
+        {
+            var trigger = ask.Rules is { } rules ? $"not filled in for {rules.Name}" : "no lake given";
+            cautions.Add($"Check your regulations on {string.Join(", ", open)}: I don't know them here ({trigger})");
+        }
+
+        return cautions;
+    }
 
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
@@ -70,7 +84,8 @@ internal static class RigWords
         var fixing = rig.Tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Snap) is { } snap
             ? $"{rig.Tied.LureKnot.Name} to a {snap.Name}"
             : rig.Tied.LureKnot.Name;
-        return $"{show.Lure(rig.Lure.Weight)} {rig.Lure.Material.Name} {rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
+        var metal = rig.Lure.IsPlainMetal ? $"{rig.Lure.Material.Name} " : "";
+        return $"{show.Lure(rig.Lure.Weight)} {metal}{rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
     }
 
     private static string Where(RigAsk ask, Rig rig, Showing show)
@@ -83,7 +98,10 @@ internal static class RigWords
             StationNear.Fish => $"{gap} above the fish, they feed upwards",
             _ => $"{gap} under the ice",
         };
-        return $"{where}; best {ask.Species.Light}";
+        var drift = rig.Numbers.Blowback.AtHole.Degrees >= 1
+            ? $"; the current leans the line {rig.Numbers.Blowback.AtHole.Degrees:0}° and carries it {show.Depth(rig.Numbers.Blowback.Offset)} off"
+            : "";
+        return $"{where}; best {ask.Species.Light}{drift}";
     }
 
     private static string Down(Rig rig)

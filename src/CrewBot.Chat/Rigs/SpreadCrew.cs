@@ -77,7 +77,7 @@ public sealed class SpreadCrew : ICommandHandler
             Lines = lines,
             Figures = [.. jobs.SelectMany((job, index) => FiguresOf(job, $"hole{index + 1}."))],
             Reasons = [.. jobs.DistinctBy(job => job.Job).Select(job => $"{RigWords.Sentence(NameOf(job.Job))}: {job.Rig.Reasons[0].Why.ToString(show)}")],
-            Cautions = [.. jobs.SelectMany(job => job.Rig.Cautions).Select(caution => RigWords.CautionOf(caution, show)).Distinct()],
+            Cautions = RigWords.CautionsOf(ask, [.. jobs.Select(job => job.Rig).Distinct()], show),
             Actions = ReplyAction.WhyAndShare(request),
         };
     }

@@ -8,6 +8,9 @@ public static class GirthEstimate
     /// <summary>The divisor of the usual rule, in inches and pounds; other body shapes have others.</summary>
     public const double UsualDivisor = 800;
 
+    internal const double LeastDivisor = 500;
+    internal const double GreatestDivisor = 1200;
+
     /// <summary>Solves W = L G²/divisor, in inches and pounds, for the girth G.</summary>
     /// <param name="length">Total length, above 0.</param>
     /// <param name="weight">Weight, above 0.</param>
@@ -18,7 +21,7 @@ public static class GirthEstimate
     {
         ValidRange.Positive(length.Inches, "in", nameof(length));
         ValidRange.Positive(weight.Pounds, "lb", nameof(weight));
-        ValidRange.Closed(divisor, 500, 1200, "in³/lb", nameof(divisor));
+        ValidRange.Closed(divisor, LeastDivisor, GreatestDivisor, "in³/lb", nameof(divisor));
         return Length.FromInches(Math.Sqrt(divisor * weight.Pounds / length.Inches));
     }
 }

@@ -1,3 +1,5 @@
+using CrewBot.Core.Knowledge.Reading;
+
 namespace CrewBot.Core.Knowledge;
 
 /// <summary>Reads the built-in knowledge and whatever a crew lays over it, and checks the whole.</summary>
@@ -42,21 +44,20 @@ public static class KnowledgeReader
             }
         }
 
-        var json = KnowledgeJson.Strict;
         var knowledge = new TradeKnowledge
         {
-            Species = drafts.Take("species", json.Species),
-            Presentations = drafts.Take("presentations", json.Presentation),
-            Baits = drafts.Take("baits", json.Bait),
-            Outfits = drafts.Take("outfits", json.Outfit),
-            Lines = drafts.Take("lines", json.LineMaterial),
-            LureMaterials = drafts.Take("lureMaterials", json.LureMaterial),
-            Knots = drafts.Take("knots", json.Knot),
-            Hardware = drafts.Take("hardware", json.Hardware),
-            Hooks = drafts.Take("hooks", json.HookRating),
-            SplitShot = drafts.Take("splitShot", json.SplitShot),
-            BreakSigns = drafts.Take("breakSigns", json.BreakSign),
-            Waters = drafts.Take("waters", json.WaterRules),
+            Species = drafts.Take("species", FishReader.Species),
+            Presentations = drafts.Take("presentations", PresentationReader.Presentation),
+            Baits = drafts.Take("baits", FishReader.Bait),
+            Outfits = drafts.Take("outfits", LineReader.Outfit),
+            Lines = drafts.Take("lines", LineReader.Line),
+            LureMaterials = drafts.Take("lureMaterials", PresentationReader.Material),
+            Knots = drafts.Take("knots", LineReader.Knot),
+            Hardware = drafts.Take("hardware", HardwareReader.Piece),
+            Hooks = drafts.Take("hooks", HardwareReader.Hook),
+            SplitShot = drafts.Take("splitShot", HardwareReader.Shot),
+            BreakSigns = drafts.Take("breakSigns", HardwareReader.Sign),
+            Waters = drafts.Take("waters", FishReader.Water),
         };
         drafts.RefuseLeftOver();
         if (faults.Count == 0)

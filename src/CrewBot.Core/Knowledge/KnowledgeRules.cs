@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge.Checks;
+using CrewBot.Core.Knowledge.Reading;
 
 namespace CrewBot.Core.Knowledge;
 
@@ -20,6 +21,7 @@ internal static class KnowledgeRules
             .. Section("lureMaterials", all.LureMaterials, LureMaterialCheck.Misfits),
             .. Section("knots", all.Knots, record => KnotCheck.Misfits(record, all)),
             .. Section("hardware", all.Hardware, record => HardwareCheck.Misfits(record, all)),
+            .. Section("hooks", all.Hooks, record => HookCheck.Misfits(record, all)),
             .. Section("splitShot", all.SplitShot, record => SplitShotCheck.Misfits(record, all)),
             .. Section("breakSigns", all.BreakSigns, record => BreakSignCheck.Misfits(record, all)),
             .. Section("waters", all.Waters, WaterCheck.Misfits),

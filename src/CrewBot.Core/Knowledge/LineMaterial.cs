@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using CrewBot.Core.Lines;
 using UnitsNet;
 
@@ -21,7 +20,6 @@ public sealed record LineMaterial : TradeRecord
     public required IReadOnlyList<LineSize> Sizes { get; init; }
 
     /// <summary>The same as a table that reads between its rows.</summary>
-    [JsonIgnore]
     public LineSizes Table => field ??= new LineSizes(Sizes);
 
     /// <summary>What it really holds dry and straight, as a share of its label.</summary>

@@ -14,6 +14,17 @@ public sealed record Species : TradeRecord
     /// <summary>What one measures, nose to tail.</summary>
     public required BySize<Length> Lengths { get; init; }
 
+    /// <summary>What it weighs at a length in good condition; null where no equation is known.</summary>
+    public StandardWeightEquation? StandardWeight { get; init; }
+
+    /// <summary>Its length categories; null where none are published.</summary>
+    public LengthCategoryTables? LengthCategories { get; init; }
+
+    /// <summary>
+    /// Length × girth² in cubic inches to the pound; null for the usual <see cref="Fish.GirthEstimate.UsualDivisor"/>.
+    /// </summary>
+    public double? GirthDivisor { get; init; }
+
     /// <summary>Body depth as a share of total length: what has to pass the hole in deep-bodied fish.</summary>
     public required double BodyDepthShare { get; init; }
 
@@ -31,7 +42,10 @@ public sealed record Species : TradeRecord
 
     public required Station Station { get; init; }
 
-    /// <summary>From here down a fish brought up is likely to be hurt by the pressure change; null where none is established.</summary>
+    /// <summary>
+    /// From here down a fish brought up is likely to be hurt by the pressure change, its gas bladder being closed; null
+    /// where none is established.
+    /// </summary>
     public Length? BarotraumaDepth { get; init; }
 
     /// <summary>Single hooks, smallest and largest in use for it.</summary>

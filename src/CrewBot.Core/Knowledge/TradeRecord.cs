@@ -10,13 +10,7 @@ public abstract record TradeRecord
     public required string Name { get; init; }
 
     /// <summary>Other names it answers to.</summary>
-    public IReadOnlyList<string> Aliases
-    {
-        get;
-
-        // The JSON reader sets what a file leaves out to null, initializer or not.
-        init => field = value ?? [];
-    } = [];
+    public IReadOnlyList<string> Aliases { get; init; } = [];
 
     /// <summary>Where its figures come from: a publication, or "common practice".</summary>
     public required string Source { get; init; }

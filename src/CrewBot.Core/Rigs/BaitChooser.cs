@@ -21,7 +21,7 @@ internal sealed class BaitChooser(TradeKnowledge knowledge)
             .FirstOrDefault(candidate => candidate.Serves.Contains(presentation.Key) && IsAllowed(ask, candidate));
         if (bait is not null)
         {
-            return new ChosenBait(bait, $"{bait.Name} is what {ask.Species.Name} take first on a {presentation.Name}. {bait.Hooking}");
+            return new ChosenBait(bait, $"What {ask.Species.Name} take first on a {presentation.Name}: {bait.Name}. {bait.Hooking}");
         }
 
         return IsBaitFishing(presentation)

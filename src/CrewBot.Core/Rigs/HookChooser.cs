@@ -26,6 +26,6 @@ internal static class HookChooser
     }
 
     public static FormattableString Why(RigAsk ask, Presentation presentation, HookSize hook) => presentation.Trebles > 0
-        ? $"Treble size {hook} is what that {presentation.Body} carries."
+        ? $"Treble size {hook} is what a {presentation.Name} of that size carries."
         : (FormattableString)$"Size {hook}, inside {ask.Species.Hooks.Low} to {ask.Species.Hooks.High} for {ask.Species.Name}.";
 }

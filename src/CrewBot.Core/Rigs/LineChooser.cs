@@ -11,6 +11,9 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
     private static readonly string[] BiteLeadersInOrder = ["steel", "titanium"];
     private static readonly string[] JoinsInOrder = ["double-uni", "alberto", "fg"];
 
+    // Wire is not made thin enough for the lightest lines: how many rods up it may lead before it makes no sense.
+    private const int MostStepsForWire = 2;
+
     private static readonly Length JiggedBiteLeader = Length.FromInches(12);
     private static readonly Length SetBiteLeader = Length.FromInches(18);
 
@@ -39,24 +42,29 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
         return Strongest(ask, presentation, main, leader);
     }
 
-    private RigParts Strongest(RigAsk ask, Presentation presentation, LineMaterial main, LineMaterial? leader)
+    private Choice<RigParts> Strongest(RigAsk ask, Presentation presentation, LineMaterial main, LineMaterial? leader)
     {
         var pull = WorkingPull.Of(ask.Species.Weights[ask.Size]);
         var usual = IndexOf(presentation.Outfits[ask.Species.Class]);
         var rung = Math.Clamp(usual + StepsFor(ask.Size), 0, knowledge.Outfits.Count - 1);
         var start = rung;
+        var tooWeak = false;
+        var joins = JoinsInOrder.Select(key => knowledge.Knots[key]).ToList();
         while (true)
         {
             var outfit = knowledge.Outfits[rung];
-            var joins = JoinsInOrder.Select(key => knowledge.Knots[key]).ToList();
             foreach (var join in joins)
             {
                 var tied = Tie(ask, presentation, outfit, main, leader, join);
-                if (WeakestLink.Of(RigStrength.LinksOf(tied)).Low >= pull || (rung == knowledge.Outfits.Count - 1 && join == joins[^1]))
+                var holds = WeakestLink.Of(RigStrength.LinksOf(tied)).Low >= pull;
+                var last = rung == knowledge.Outfits.Count - 1 && (join == joins[^1] || tied.Join != join);
+                if ((holds && !OutlastsMainline(tied)) || last)
                 {
                     var why = new LineReasons(ask, presentation, outfit, tied, pull, joins[0]);
-                    return new RigParts(outfit, tied, why.Give(usual, start, rung));
+                    return new RigParts(outfit, tied, why.Give(usual, start, rung, tooWeak));
                 }
+
+                tooWeak |= !holds;
 
                 if (tied.Join != join)
                 {
@@ -65,8 +73,15 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
             }
 
             rung++;
+            if (!tooWeak && rung > start + MostStepsForWire)
+            {
+                return (FormattableString)$"the lightest {leader!.Name} outlasts any line that suits a {presentation.Name} for {ask.Species.Name}";
+            }
         }
     }
+
+    private static bool OutlastsMainline(TiedRig tied) =>
+        RigStrength.AtJoin(tied) is { } holds && holds.LeaderAtWorst > holds.MainAtBest;
 
     private TiedRig Tie(
         RigAsk ask, Presentation presentation, Outfit outfit, LineMaterial main, LineMaterial? leader, Knot join)

@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Lines;
 using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
@@ -7,15 +8,19 @@ namespace CrewBot.Core.Rigs;
 internal sealed class LineReasons(
     RigAsk ask, Presentation presentation, Outfit outfit, TiedRig tied, Force pull, Knot usualJoin)
 {
+    // The spool of a small winter reel: common practice.
+    private static readonly Length CoilOfSmallSpool = Length.FromMillimeters(35);
+
     /// <summary>Gives the reasons, reel to lure.</summary>
     /// <param name="usual">The rung that the presentation takes for this class of fish.</param>
     /// <param name="start">The rung after the size of the fish had its say.</param>
     /// <param name="rung">The rung that was taken.</param>
-    public IReadOnlyList<Reason> Give(int usual, int start, int rung)
+    /// <param name="tooWeak">A lighter rung would not have held the fish; otherwise wire asked for the heavier one.</param>
+    public IReadOnlyList<Reason> Give(int usual, int start, int rung, bool tooWeak)
     {
         var reasons = new List<Reason>
         {
-            new("rod", Rod(usual, start, rung)),
+            new("rod", Rod(usual, start, rung, tooWeak)),
             new("mainline", Mainline()),
         };
         if (tied.Leader is { } leader)
@@ -30,11 +35,13 @@ internal sealed class LineReasons(
         return reasons;
     }
 
-    private FormattableString Rod(int usual, int start, int rung) => rung > start
-        ? $"The {outfit.Name} instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
+    private FormattableString Rod(int usual, int start, int rung, bool tooWeak) => rung > start && tooWeak
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
+        : rung > start
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: on lighter line the wire outlasts the mainline, and a fish swims off with all of it."
         : start != usual
-            ? $"The {outfit.Name}: one step {(start > usual ? "up" : "down")} for a {Size()} fish."
-            : (FormattableString)$"The {outfit.Name} is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
+            ? $"The {outfit.Name} ({outfit.Rod}): one step {(start > usual ? "up" : "down")} for a {Size()} fish."
+            : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
     private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."
@@ -46,7 +53,7 @@ internal sealed class LineReasons(
         {
             return leader.Line.Material.Use == LineUse.Bite
                 ? $"A swivel between {tied.Mainline.Material.Name} and wire: wire is not knotted to line."
-                : (FormattableString)$"A small swivel, because a {presentation.Name} twists line.";
+                : (FormattableString)$"A small swivel, because a {presentation.Name} twists line, and a fixed spool adds some {LineTwist.TurnsOffFixedSpool(ask.Depth, CoilOfSmallSpool):0} turns on every drop to {ask.Depth}.";
         }
 
         return tied.Join == usualJoin
@@ -64,7 +71,7 @@ internal sealed class LineReasons(
 
     private string Size() => ask.Size.ToString().ToLowerInvariant();
 
-    private static string Plural(string name) => name.EndsWith('s') ? name : name + "s";
+    private static string Plural(string name) => name.EndsWith('s') ? name : name.EndsWith('y') ? name[..^1] + "ies" : name + "s";
 
     private static string Shy(Shyness shyness) => shyness switch
     {

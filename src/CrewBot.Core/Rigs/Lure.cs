@@ -13,6 +13,9 @@ public sealed record Lure(Presentation Presentation, Mass Weight, LureMaterial M
     /// <summary>Density of the whole body.</summary>
     public Density Density => Presentation.BodyDensity ?? Material.Density;
 
+    /// <summary>Whether it is of plain metal, which is then worth naming.</summary>
+    public bool IsPlainMetal => Presentation.BodyDensity is null;
+
     /// <summary>The body at the slow end of how such lures fall.</summary>
     public SinkingBody Slow => new(Weight, Density, Presentation.Fall.Low);
 

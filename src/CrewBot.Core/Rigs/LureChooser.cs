@@ -7,6 +7,8 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Chooses the size, weight and material of a lure.</summary>
 internal sealed class LureChooser(TradeKnowledge knowledge)
 {
+    private const string SplitShotBody = "split shot";
+
     private static readonly Length Deep = Length.FromMeters(3);
     private static readonly Density NeutralLine = Density.FromKilogramsPerCubicMeter(1000);
 
@@ -43,7 +45,15 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             return (FormattableString)$"no {presentation.Name} up to {ladder[^1]:lure} stays under the hole in {ask.Current} of current";
         }
 
-        var needed = Math.Max(ladder.IndexOf(reaches.Value), ladder.IndexOf(holds.Value));
+        var pull = WorkingPull.Of(ask.Species.Weights[ask.Size]);
+        var hooked = presentation.Sizes.TakeWhile(size => Bends(HookChooser.Choose(ask, presentation, size), pull)).Count();
+        if (hooked == ladder.Count)
+        {
+            return (FormattableString)$"no {presentation.Name} carries a hook for a {Word(ask.Size)} {ask.Species.Name}";
+        }
+
+        var sinks = Math.Max(ladder.IndexOf(reaches.Value), ladder.IndexOf(holds.Value));
+        var needed = Math.Max(sinks, hooked);
         var rung = Math.Max(needed, Math.Clamp(start + ask.Step, 0, ladder.Count - 1));
         var material = ask.Mood == Mood.Negative && ask.Depth >= Deep
             ? materials.FirstOrDefault(candidate => candidate.Key == "tungsten", usual)
@@ -55,22 +65,47 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             IsLightest: rung == needed || rung == 0,
             IsHeaviest: rung == ladder.Count - 1,
             [
-                new("weight", Weight(ask, presentation, ladder[start], rung, start, needed)),
-                new("material", Material(ask, lure, usual)),
+                new("weight", Weight(ask, presentation, rung, start, sinks, hooked)),
+                .. Shot(presentation, ladder[rung]),
+                .. lure.IsPlainMetal ? [new Reason("material", Material(ask, lure, usual))] : Array.Empty<Reason>(),
             ]);
     }
+
+    // The two scales use the same letters for different masses, so both are named.
+    private IEnumerable<Reason> Shot(Presentation presentation, Mass weight)
+    {
+        if (presentation.Body != SplitShotBody)
+        {
+            return [];
+        }
+
+        var pinches = Enum.GetValues<ShotScale>()
+            .Select(scale => ShotPinch.For(weight, knowledge.SplitShot, scale))
+            .OfType<ShotPinch>()
+            .Select(pinch => pinch.Count == 1 ? $"one {pinch.Shot.Name}" : $"{pinch.Count} × {pinch.Shot.Name}")
+            .ToList();
+        return pinches.Count > 0
+            ? [new Reason("shot", $"{weight:lure} is {string.Join(", or ", pinches)}, to a tenth; pinch it a forearm above the hook.")]
+            : [];
+    }
+
+    private bool Bends(HookSize hook, Force pull) =>
+        knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook) is { } rating && rating.Opens.High < pull;
 
     // Sinking line pulls a lure down the more of it is out. Counted on, deeper water would ask for a lighter lure.
     private static LineInWater Unhelpful(LineInWater line) =>
         line.Density > NeutralLine ? line with { Density = NeutralLine } : line;
 
     private static FormattableString Weight(
-        RigAsk ask, Presentation presentation, Mass from, int rung, int start, int needed)
+        RigAsk ask, Presentation presentation, int rung, int start, int sinks, int hooked)
     {
         var weight = presentation.Sizes[rung].Weight;
+        var from = presentation.Sizes[start].Weight;
         return rung == start
             ? $"{weight:lure} is where a {presentation.Name} starts for {Word(ask.Mood)} {ask.Species.Name}, and it gets down."
-            : rung == needed
+            : rung == hooked
+                ? $"{weight:lure} instead of {from:lure}: a lighter one carries a hook that a {Word(ask.Size)} {ask.Species.Name} bends open."
+            : rung == sinks
                 ? $"{weight:lure} instead of {from:lure}: nothing lighter reaches {ask.Depth} within {LureFit.LongestDrop(ask.Depth)} and stays within {LureFit.GreatestLean} of straight down."
                 : (FormattableString)$"{weight:lure}, {Math.Abs(rung - start)} {(rung > start ? "heavier" : "lighter")} than the {from:lure} to start from, as you asked.";
     }
@@ -103,7 +138,9 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
         _ => 0,
     };
 
-    private static string Word(Mood mood) => mood.ToString().ToLowerInvariant();
+    private static string Word<T>(T value)
+        where T : struct, Enum =>
+        value.ToString().ToLowerInvariant();
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

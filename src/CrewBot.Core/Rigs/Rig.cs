@@ -39,4 +39,7 @@ public sealed record Rig
     public required IReadOnlyList<Reason> Reasons { get; init; }
 
     public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    /// <summary>Rules of the water that touch this rig and are not known, in words: "lead", "live bait".</summary>
+    public required IReadOnlyList<string> OpenRules { get; init; }
 }

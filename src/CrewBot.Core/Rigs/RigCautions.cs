@@ -1,3 +1,4 @@
+using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Lines;
 using UnitsNet;
@@ -11,7 +12,7 @@ internal static class RigCautions
     private static readonly Speed LightWind = Speed.FromMetersPerSecond(3);
     private static readonly Length WaterFilm = Length.FromMicrometers(20);
 
-    public static IReadOnlyList<Caution> For(RigAsk ask, Presentation presentation, TiedRig tied, ChosenLure lure, Bait? bait, RigNumbers numbers)
+    public static IReadOnlyList<Caution> For(RigAsk ask, Presentation presentation, TiedRig tied, RigNumbers numbers)
     {
         var cautions = new List<Caution>();
         AddTeeth(cautions, ask, tied);
@@ -25,18 +26,16 @@ internal static class RigCautions
                 $"the fish's pull against {hook.Name}"));
         }
 
+        if (ask.Rules is { BarblessOnly: true } barbless)
+        {
+            cautions.Add(new($"Barbless only: pinch every barb flat before it goes down.", $"the rules of {barbless.Name}"));
+        }
+
         if (presentation.Trebles > 0)
         {
             cautions.Add(new(
                 $"Free trebles and cold hands: hold the fish's head in the hole and use long pliers.",
                 $"a {presentation.Name} carries {presentation.Trebles}"));
-        }
-
-        if (Unknown(ask, presentation, lure.Lure.Material, bait) is { Count: > 0 } unknown)
-        {
-            cautions.Add(new(
-                $"Check your regulations on {string.Join(", ", unknown)}: I don't know this water's rules.",
-                $"no water named, or its rules not filled in"));
         }
 
         return cautions;
@@ -56,7 +55,7 @@ internal static class RigCautions
         }
         else
         {
-            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. With wire: see the first alternative.", $"{cutter.Name} also there"));
+            cautions.Add(new($"A {cutter.Name} will cut this leader: that is the price of more {ask.Species.Name} bites. A wire leader saves the lure and costs bites.", $"{cutter.Name} also there"));
         }
     }
 
@@ -89,7 +88,7 @@ internal static class RigCautions
         {
             cautions.Add(new(
                 $"From {ask.Depth} {ask.Species.Name} often can't go back down alive: keep what you may, or move shallower than {limit}.",
-                $"depth against {limit} for {ask.Species.Name}"));
+                $"the gas in it swells {BarotraumaExpansion.FactorFrom(ask.Depth, BarotraumaExpansion.SeaLevel):0.0}-fold on the way up"));
         }
     }
 
@@ -98,47 +97,11 @@ internal static class RigCautions
         var size = ask.Size.ToString().ToLowerInvariant();
         if (!numbers.Hole.Passes)
         {
-            cautions.Add(new($"A {size} {ask.Species.Name} won't come up a {ask.Hole:gap} hole: drill a wider one.", $"hole {ask.Hole:gap}"));
+            cautions.Add(new($"A {size} {ask.Species.Name} won't come up through {ask.Hole:gap}: drill a wider hole.", $"hole {ask.Hole:gap}"));
         }
         else if (numbers.Hole.Tight)
         {
-            cautions.Add(new($"A {size} {ask.Species.Name} only just comes up a {ask.Hole:gap} hole: clear the rim, keep the hooks off the ice.", $"hole {ask.Hole:gap}"));
+            cautions.Add(new($"A {size} {ask.Species.Name} only just comes up through {ask.Hole:gap}: clear the rim, keep the hooks off the ice.", $"hole {ask.Hole:gap}"));
         }
-    }
-
-    // Unknown is never permission.
-    private static List<string> Unknown(RigAsk ask, Presentation presentation, LureMaterial material, Bait? bait)
-    {
-        var unknown = new List<string>();
-        if (ask.Rules?.Lines is null)
-        {
-            unknown.Add("lines");
-        }
-
-        if (presentation.Trebles > 0 && ask.Rules?.TreblesPerLine is null)
-        {
-            unknown.Add("trebles");
-        }
-        else if (presentation.Hooks > 1 && ask.Rules?.HooksPerLine is null)
-        {
-            unknown.Add("hooks");
-        }
-
-        if (ask.Rules?.BarblessOnly is null)
-        {
-            unknown.Add("barbs");
-        }
-
-        if (bait is { Kind: not BaitKind.Soft } && ask.Rules?.Baits is null)
-        {
-            unknown.Add(bait.Kind == BaitKind.LiveFish ? "live bait" : "bait");
-        }
-
-        if (material.Lead && ask.Rules?.LeadBanned is null)
-        {
-            unknown.Add("lead");
-        }
-
-        return unknown;
     }
 }

@@ -71,25 +71,13 @@ public static class RigChecker
             : null;
     }
 
-    // Braid often holds far more than its label, so only its best case against the leader's worst makes it sure.
-    private static RigFault? MainlinePartsFirst(TiedRig rig)
-    {
-        if (rig.Leader is not { } leader || rig.Join is not { } join)
-        {
-            return null;
-        }
-
-        var (main, below) = (rig.Mainline, leader.Line);
-        var mainAtBest = main.Test * main.Material.OverLabel.High * RigStrength.EfficiencyOf(join, main.Material).High;
-        var leaderAtWorst = below.Test * Math.Min(
-            RigStrength.EfficiencyOf(join, below.Material).Low, RigStrength.EfficiencyOf(rig.LureKnot, below.Material).Low);
-        return mainAtBest < leaderAtWorst
+    private static RigFault? MainlinePartsFirst(TiedRig rig) =>
+        RigStrength.AtJoin(rig) is { } holds && holds.MainAtBest < holds.LeaderAtWorst
             ? new(
                 RigFaultKind.MainlinePartsFirst,
-                $"The mainline goes first: {main.Test:test} {main.Material.Name} holds {mainAtBest} at best at the {join.Name}, the leader {leaderAtWorst} at worst, so a fish swims off with the whole leader.",
+                $"The mainline goes first: {rig.Mainline.Test:test} {rig.Mainline.Material.Name} holds {holds.MainAtBest} at best at the {rig.Join!.Name}, the leader {holds.LeaderAtWorst} at worst, so a fish swims off with the whole leader.",
                 $"Use a lighter leader or a heavier mainline.")
             : null;
-    }
 
     private static RigFault? HardwareWeaker(TiedRig rig, Hardware piece)
     {

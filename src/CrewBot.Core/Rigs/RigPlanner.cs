@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
 
@@ -96,6 +97,8 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             return (FormattableString)$"no {presentation.Name} gets down to {ask.Depth} in {ask.Current} of current";
         }
 
+        var near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom;
+        var height = HeightIn(ask, presentation);
         return new Rig
         {
             Presentation = presentation,
@@ -103,8 +106,8 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             Tied = tied,
             Lure = chosen.Lure,
             LureLength = chosen.Size.Length,
-            Near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom,
-            Height = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood],
+            Near = near,
+            Height = height,
             Hook = hook,
             IsLightest = chosen.IsLightest,
             IsHeaviest = chosen.IsHeaviest,
@@ -117,9 +120,31 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
                 .. chosen.Reasons,
                 new("hook", HookChooser.Why(ask, presentation, hook)),
                 new("bait", bait.Why),
+                new("where", WhereWhy(ask, near, height)),
                 .. RigWorkings.Of(ask, tied, chosen.Lure, numbers),
             ],
-            Cautions = RigCautions.For(ask, presentation, tied, chosen, bait.Bait, numbers),
+            Cautions = RigCautions.For(ask, presentation, tied, numbers),
+            OpenRules = OpenRules.For(ask.Rules, presentation, chosen.Lure.Material, bait.Bait),
+        };
+    }
+
+    // What is usual off the bottom of a deep basin would stick out of a shallow bay.
+    private static Length HeightIn(RigAsk ask, Presentation presentation)
+    {
+        var usual = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood];
+        var most = ask.Depth / 2;
+        return usual > most ? most : usual;
+    }
+
+    private static FormattableString WhereWhy(RigAsk ask, StationNear near, Length height)
+    {
+        var mood = ask.Mood.ToString().ToLowerInvariant();
+        return near switch
+        {
+            StationNear.Fish => $"{height:gap} above {mood} {ask.Species.Name}: they look and feed upwards.",
+            StationNear.Ice => (FormattableString)$"{height:gap} under the ice is where {mood} {ask.Species.Name} cruise.",
+            _ when height.Meters == 0 => $"On the bottom is where {mood} {ask.Species.Name} find it.",
+            _ => $"{height:gap} off bottom is where {mood} {ask.Species.Name} take it.",
         };
     }
 
@@ -129,9 +154,9 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         var order = ask.Species.Presentations[ask.Mood].ToList().IndexOf(presentation.Key);
         return new("presentation", order switch
         {
-            0 => $"{presentation.Name}: the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            > 0 => $"{presentation.Name}: number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            _ => (FormattableString)$"{presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
+            0 => $"A {presentation.Name} is the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            > 0 => $"A {presentation.Name} is number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
+            _ => (FormattableString)$"A {presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
         });
     }
 

@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
 
@@ -46,6 +47,24 @@ public static class RigStrength
 
     /// <summary>Where a rig gives way when it is this piece that does.</summary>
     public static string PlaceOf(Hardware piece) => $"the {piece.Name}";
+
+    /// <summary>What the mainline holds at best at the join, and what is below it at worst; null without a leader.</summary>
+    /// <remarks>
+    /// Braid often holds far more than its label, so only its best case against the leader's worst makes it sure which
+    /// goes first.
+    /// </remarks>
+    internal static (Force MainAtBest, Force LeaderAtWorst)? AtJoin(TiedRig rig)
+    {
+        if (rig is not { Leader.Line: var below, Join: { } join })
+        {
+            return null;
+        }
+
+        var main = rig.Mainline;
+        return (
+            main.Test * main.Material.OverLabel.High * EfficiencyOf(join, main.Material).High,
+            below.Test * Math.Min(EfficiencyOf(join, below.Material).Low, EfficiencyOf(rig.LureKnot, below.Material).Low));
+    }
 
     /// <summary>What a knot leaves of a line: wire is crimped whatever ties the other lines.</summary>
     internal static Spread<double> EfficiencyOf(Knot knot, LineMaterial line) =>

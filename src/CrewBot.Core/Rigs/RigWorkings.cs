@@ -7,7 +7,7 @@ internal static class RigWorkings
     {
         yield return new(
             "weakest link",
-            $"{numbers.Weakest.Place} holds {numbers.Weakest.Low} at worst: label strength times the knot's range, smallest link counts (knots don't multiply).");
+            $"It is {numbers.Weakest.Place}: {numbers.Weakest.Low} at worst, label strength times the knot's range, smallest link counts (knots don't multiply).");
         yield return new(
             "drag", $"A quarter to a third of that low end, measured at the rod tip with a hand scale: {numbers.Drag.Low} to {numbers.Drag.High} (common practice).");
         if (numbers.NylonEquivalent is { } nylon)
@@ -30,7 +30,7 @@ internal static class RigWorkings
 
         yield return new(
             "hole",
-            $"A {ask.Size.ToString().ToLowerInvariant()} {ask.Species.Name} leaves {numbers.Hole.Margin:gap} of a {ask.Hole:gap} hole free (girth from length and weight, or body depth).");
+            $"A {ask.Size.ToString().ToLowerInvariant()} {ask.Species.Name} leaves {numbers.Hole.Margin:gap} of the {ask.Hole:gap} hole free (girth from length and weight, or body depth).");
     }
 
     private static FormattableString DropWhy(RigAsk ask, Lure lure, RigNumbers numbers) =>

@@ -123,14 +123,14 @@ public sealed class Database : IAsyncDisposable
         try
         {
             await using var connection = await _connections.OpenForReadingAsync(cancellationToken);
-            await connection.ExecuteAsync("BEGIN");
+            await connection.ExecuteAsync("BEGIN DEFERRED");
             try
             {
                 return await ask(connection);
             }
             finally
             {
-                await connection.ExecuteAsync("ROLLBACK");
+                await connection.ExecuteAsync("ROLLBACK TRANSACTION");
             }
         }
         catch (SqliteException fault) when (StorageFaults.IsOutside(fault))

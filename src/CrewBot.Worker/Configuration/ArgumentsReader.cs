@@ -9,7 +9,7 @@ internal sealed class ArgumentsReader
 {
     private const string Usage =
         "Type: say \"<command>\" [--json] [--crew NAME] [--as NAME] [--role owner|steward|member] [--id ID] [--at TIME] "
-        + "[--config FILE], or nothing for the terminal room.";
+        + "[--config FILE], selfcheck, or nothing for the rooms.";
 
     private readonly Option<string> _crew = new("--crew") { Description = "The crew that asks (local)", HelpName = "NAME", Recursive = true };
     private readonly Option<string> _member = new("--as") { Description = "Who asks (the system's user)", HelpName = "NAME", Recursive = true };
@@ -32,9 +32,11 @@ internal sealed class ArgumentsReader
         _run = run;
         var say = new Command("say", "Answers one command and leaves: 0 answered, 1 refused, 2 unusable call.") { _command, _json, _id, _at };
         say.SetAction(parsed => RunAsync(() => Arguments(parsed, Say(parsed))));
-        _root = new RootCommand("CrewBot, the extra hand of an ice-fishing crew. Without a command it opens a room in this terminal.")
+        var selfCheck = new Command("selfcheck", "Checks configuration, token, network and clock: one line each.");
+        selfCheck.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { SelfCheck = true }));
+        _root = new RootCommand("CrewBot, the extra hand of an ice-fishing crew. Without a command it opens a room in this terminal, and joins the crew's Discord when it has a token.")
         {
-            say, _crew, _member, _role, _config,
+            say, selfCheck, _crew, _member, _role, _config,
         };
         _root.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null)));
     }

@@ -18,6 +18,7 @@ internal static class Composition
         var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { DisableDefaults = true });
         builder.Logging
             .SetMinimumLevel(LogLevel.Warning)
+            .AddFilter("CrewBot.Discord", IsService(settings, surroundings) ? LogLevel.Information : LogLevel.Warning)
             .AddSimpleConsole()
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
 
@@ -26,15 +27,26 @@ internal static class Composition
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(new Caller(arguments.Identity.Crew, arguments.Identity.Member, arguments.Identity.Role, settings.Units));
         services.AddChat(knowledge);
-        if (arguments.Say is null)
-        {
-            services.AddTerminalRoom();
-        }
-        else
+        if (arguments.Say is not null)
         {
             services.AddSay();
+            return builder.Build();
+        }
+
+        if (settings.Discord is { } discord)
+        {
+            services.AddDiscordRoom(discord);
+        }
+
+        if (!IsService(settings, surroundings))
+        {
+            services.AddTerminalRoom();
         }
 
         return builder.Build();
     }
+
+    // A service has no one at its terminal: its input may be closed, which must not close the crew's room.
+    private static bool IsService(Settings settings, Surroundings surroundings) =>
+        settings.Discord is not null && !surroundings.InputIsTerminal;
 }

@@ -4,4 +4,5 @@ namespace CrewBot.Worker.Configuration;
 /// <param name="Identity">Who speaks.</param>
 /// <param name="ConfigFile">The configuration file; null for the one beside the program, if any.</param>
 /// <param name="Say">The one command to answer; null to open a room.</param>
-internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say);
+/// <param name="SelfCheck">Look at the surroundings instead, and say what is wrong with them.</param>
+internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say, bool SelfCheck = false);

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Discord;
 
 namespace CrewBot.Worker.Configuration;
 
@@ -10,4 +11,7 @@ internal sealed record Settings
 
     /// <summary>The whole path of the records that a crew lays over the built-in ones; null for none.</summary>
     public string? KnowledgeFile { get; init; }
+
+    /// <summary>How to join the crew's Discord; null without a token.</summary>
+    public DiscordOptions? Discord { get; init; }
 }

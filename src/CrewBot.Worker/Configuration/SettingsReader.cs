@@ -9,7 +9,7 @@ internal static class SettingsReader
     private const string Units = SettingsSources.Section + ":Units";
     private const string KnowledgeFile = SettingsSources.Section + ":KnowledgeFile";
 
-    private static readonly string[] Keys = [Units, KnowledgeFile];
+    private static readonly string[] Keys = [Units, KnowledgeFile, .. DiscordSettingsReader.Keys];
 
     /// <summary>Reads the configuration.</summary>
     /// <param name="file">A file named on the command line, if any.</param>
@@ -32,6 +32,7 @@ internal static class SettingsReader
         {
             Units = ReadUnits(configuration[Units], faults),
             KnowledgeFile = ReadPath(configuration, KnowledgeFile, faults),
+            Discord = new DiscordSettingsReader(configuration, faults).Read(),
         };
         return new SettingsReading(faults.Count == 0 ? settings : null, faults);
     }

@@ -21,6 +21,11 @@ internal static class Start
             return Refuse(reading.Faults, surroundings);
         }
 
+        if (arguments.SelfCheck)
+        {
+            return await new SelfCheck(settings, surroundings).RunAsync(CancellationToken.None);
+        }
+
         var (knowledge, faults) = KnowledgeFile.Read(settings.KnowledgeFile);
         if (knowledge is null)
         {
@@ -33,9 +38,10 @@ internal static class Start
             return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);
         }
 
-        var room = host.Services.GetRequiredService<TerminalRoom>();
+        var discord = host.Services.GetService<DiscordRoomService>();
+        var terminal = host.Services.GetService<TerminalRoom>();
         await host.RunAsync();
-        return room.ExitCode;
+        return discord is { ExitCode: not ExitCode.Answered } failed ? failed.ExitCode : terminal?.ExitCode ?? ExitCode.Answered;
     }
 
     private static int Refuse(IEnumerable<string> faults, Surroundings surroundings)

@@ -17,8 +17,9 @@ internal static partial class Explanation
             Audience = answer.Audience,
         };
 
-    // One line a rig: the figures of an alternative or a second line share its prefix.
+    // One line a rig: the figures of a second line share its prefix. Those of the alternatives explain nothing in this answer.
     private static IEnumerable<string> Workings(IReadOnlyList<Figure> figures) => figures
+        .Where(figure => !figure.Key.StartsWith("alt", StringComparison.Ordinal))
         .GroupBy(figure => Prefix().Match(figure.Key).Value)
         .Select(rig =>
         {

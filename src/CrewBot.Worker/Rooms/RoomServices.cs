@@ -1,4 +1,6 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Discord;
+using CrewBot.Discord.Mapping;
 using CrewBot.Worker.Configuration;
 using CrewBot.Worker.Rooms.Editing;
 using CrewBot.Worker.Rooms.Rendering;
@@ -25,6 +27,15 @@ internal static class RoomServices
         services.AddSingleton(LinesFor);
         services.AddSingleton<TerminalRoom>();
         services.AddHostedService(provider => provider.GetRequiredService<TerminalRoom>());
+    }
+
+    /// <summary>Adds the crew's Discord, which is joined as soon as the host runs.</summary>
+    public static void AddDiscordRoom(this IServiceCollection services, DiscordOptions options)
+    {
+        services.AddSingleton(options);
+        services.AddSingleton<DiscordRoom>();
+        services.AddSingleton<DiscordRoomService>();
+        services.AddHostedService(provider => provider.GetRequiredService<DiscordRoomService>());
     }
 
     // A line is edited where a person sees it and the terminal can move its cursor.

@@ -12,6 +12,12 @@ internal sealed class TerminalRoom(
 {
     private const string Comment = "#";
 
+    private static readonly Reply Greeting = new()
+    {
+        Headline = "CrewBot. Say what you fish for: walleye 24ft negative",
+        Lines = ["Tab completes, help lists what can be asked, exit leaves."],
+    };
+
     private bool _anyRefused;
 
     /// <summary>What the process shall tell: a script must learn that a line of it was refused.</summary>
@@ -37,6 +43,7 @@ internal sealed class TerminalRoom(
 
     private async Task AnswerAllAsync(CancellationToken stoppingToken)
     {
+        Greet();
         for (var number = 1; lines.Next() is { } line; number++)
         {
             if (string.IsNullOrWhiteSpace(line) || line.TrimStart().StartsWith(Comment, StringComparison.Ordinal))
@@ -48,6 +55,14 @@ internal sealed class TerminalRoom(
             {
                 return;
             }
+        }
+    }
+
+    private void Greet()
+    {
+        if (surroundings is { InputIsTerminal: true, OutputIsTerminal: true })
+        {
+            renderer.Write(Greeting, withActions: false);
         }
     }
 

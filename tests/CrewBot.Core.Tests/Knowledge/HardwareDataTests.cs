@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
 
 namespace CrewBot.Core.Tests.Knowledge;
 
@@ -68,6 +69,17 @@ public sealed class HardwareDataTests
             var ratings = kind.Select(piece => piece.Rated.PoundsForce).ToList();
             Assert.Equal(ratings.Distinct().Order(), ratings);
         });
+
+    // A hook without a rating could not be the weakest link.
+    [Fact]
+    public void Hooks_OfEveryLureAndFish_AreRated()
+    {
+        var used = Knowledge.Presentations.SelectMany(presentation => presentation.Sizes).Select(size => size.Hook).OfType<HookSize>()
+            .Concat(Knowledge.Species.SelectMany(species => new[] { species.Hooks.Low, species.Hooks.High }))
+            .Distinct();
+
+        Assert.All(used, size => Assert.Contains(Knowledge.Hooks, rating => rating.Size == size));
+    }
 
     [Theory]
     [InlineData(BreakPlace.AtLure, BreakLook.Curl, "knot slipped")]

@@ -96,7 +96,7 @@ public sealed class KnowledgeReaderTests
 
     [Fact]
     public void Read_AnyBytes_NeverThrowsAndExplainsItself() =>
-        Gen.Byte.Array[0, 60].Sample(content => AssertKnowledgeOrFaults(Overlay.Read(content)), iter: 200);
+        Gen.Byte.Array[0, 60].Sample(content => AssertKnowledgeOrFaults(Overlay.Read(content)), iter: 100);
 
     [Fact]
     public void Read_DamagedOverlay_NeverThrowsAndExplainsItself()
@@ -110,7 +110,7 @@ public sealed class KnowledgeReaderTests
                 damaged[damage.Item1] = damage.Item2;
                 AssertKnowledgeOrFaults(Overlay.Read(damaged));
             },
-            iter: 200);
+            iter: 100);
     }
 
     private static void AssertKnowledgeOrFaults(KnowledgeReading reading)

@@ -47,16 +47,6 @@ public sealed class StretchTests
             });
 
     [Theory]
-    [PublishedRows("breaking_force_from_tensile_strength", "breaking_load_lb_from_tensile_strength")]
-    public void BreakingForce_LineInTable_AgreesWithTable(PublishedRow row)
-    {
-        var force = TensileStrength.BreakingForce(
-            Pressure.FromMegapascals(row["sigma_MPa"]), Length.FromMillimeters(row["d_mm"]), row["solid_fraction"]);
-
-        row.Check(row.Unit == "N" ? force.Newtons : force.PoundsForce);
-    }
-
-    [Theory]
     [PublishedRows("implied_tensile_strength")]
     public void ImpliedBy_LabelInTable_AgreesWithTable(PublishedRow row) =>
         row.Check(TensileStrength
@@ -90,7 +80,7 @@ public sealed class StretchTests
             "movement", () => Stretch.ShareReachingLure(Nylon, pull, length, Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("lineIndex", () => Reflectance.AtNormalIncidence(0.9));
         Assert.Throws<ArgumentOutOfRangeException>(
-            "solidFraction", () => TensileStrength.BreakingForce(Pressure.FromMegapascals(700), length, 2));
+            "solidFraction", () => TensileStrength.ImpliedBy(pull, length, 2));
         Assert.Throws<ArgumentOutOfRangeException>("test", () => TensileStrength.ImpliedBy(Force.Zero, length, 1));
     }
 

@@ -1,13 +1,14 @@
 namespace CrewBot.Core.Tests.Published;
 
-/// <summary>The rows of tackle-physics.tsv.</summary>
+/// <summary>The rows of every table in this folder.</summary>
 public static class PublishedTable
 {
-    public static IReadOnlyList<PublishedRow> Rows { get; } = Read();
+    public static IReadOnlyList<PublishedRow> Rows { get; } =
+        [.. new[] { "tackle-physics.tsv", "fish-and-effort.tsv" }.SelectMany(Read)];
 
-    private static List<PublishedRow> Read()
+    private static List<PublishedRow> Read(string table)
     {
-        using var stream = typeof(PublishedTable).Assembly.GetManifestResourceStream("tackle-physics.tsv")!;
+        using var stream = typeof(PublishedTable).Assembly.GetManifestResourceStream(table)!;
         using var reader = new StreamReader(stream);
         return [.. reader.ReadToEnd()
             .Split('\n', StringSplitOptions.RemoveEmptyEntries)

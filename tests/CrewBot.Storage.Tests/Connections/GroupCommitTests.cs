@@ -126,7 +126,7 @@ public sealed class GroupCommitTests : DatabaseTest
         var refusal = await Assert.ThrowsAsync<StorageException>(() => AddMember(1));
 
         Assert.Equal($"{DatabasePath} is held by another program. Nothing was stored: try again, or end the other one.", refusal.Message);
-        await other.ExecuteAsync("ROLLBACK");
+        await other.ExecuteAsync("ROLLBACK TRANSACTION");
         await AddMember(1);
     }
 

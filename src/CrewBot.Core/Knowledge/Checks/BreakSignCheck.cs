@@ -7,14 +7,7 @@ internal static class BreakSignCheck
     [
         .. FieldCheck.Text("cause", sign.Cause, FieldCheck.Sentence),
         .. FieldCheck.Text("fix", sign.Fix, FieldCheck.Sentence),
-        .. Alone(sign, all),
+        .. FieldCheck.Alone(
+            sign, all.BreakSigns, "look", "that place and look", other => (other.Place, other.Look) == (sign.Place, sign.Look)),
     ];
-
-    private static IEnumerable<Misfit> Alone(BreakSign sign, TradeKnowledge all)
-    {
-        if (all.BreakSigns.First(other => other.Place == sign.Place && other.Look == sign.Look).Key is var first && first != sign.Key)
-        {
-            yield return new("look", $"{first} is that place and look already: change that record instead.");
-        }
-    }
 }

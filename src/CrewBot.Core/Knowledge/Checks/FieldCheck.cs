@@ -49,7 +49,8 @@ internal static class FieldCheck
     {
         if (!(spread.Low >= least && spread.High <= most && spread.Low <= spread.High))
         {
-            yield return new(field, FormattableString.Invariant($"Low must not exceed high, and both lie from {least} to {most}."));
+            yield return new(
+                field, FormattableString.Invariant($"Low must not exceed high, and both lie from {least} to {most}."));
         }
     }
 
@@ -62,14 +63,24 @@ internal static class FieldCheck
         }
     }
 
+    /// <summary>No other record of the section is the same thing.</summary>
+    public static IEnumerable<Misfit> Alone<T>(
+        T record, RecordSet<T> section, string field, string sameness, Func<T, bool> isSame)
+        where T : TradeRecord => section
+            .Where(other => other.Key != record.Key && isSame(other))
+            .Select(other => new Misfit(field, $"{other.Key} is {sameness} already: change that record instead.", other.Key));
+
     /// <summary>The remedy for a key that nothing answers to.</summary>
-    public static string Unknown(string kind, string key) => $"There is no {kind} '{key}': check its spelling or add it.";
+    public static string Unknown(string kind, string key) =>
+        $"There is no {kind} '{key}': check its spelling or add it.";
 
     /// <summary>Does each value exceed the one before?</summary>
-    public static bool Climbs(params IEnumerable<double> values) => InOrder(values, (below, above) => below < above);
+    public static bool Climbs(params IEnumerable<double> values) =>
+        InOrder(values, (below, above) => below < above);
 
     /// <summary>Does no value fall below the one before?</summary>
-    public static bool NeverFalls(params IEnumerable<double> values) => InOrder(values, (below, above) => below <= above);
+    public static bool NeverFalls(params IEnumerable<double> values) =>
+        InOrder(values, (below, above) => below <= above);
 
     private static bool InOrder(IEnumerable<double> values, Func<double, double, bool> fits) =>
         values.Zip(values.Skip(1), fits).All(fit => fit);

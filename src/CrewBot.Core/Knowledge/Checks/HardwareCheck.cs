@@ -5,23 +5,22 @@ namespace CrewBot.Core.Knowledge.Checks;
 /// <summary>What must hold of a swivel, snap or split ring.</summary>
 internal static class HardwareCheck
 {
+    private const int SizeLength = 10;
     private const double StrongestPounds = 1000;
 
-    public static IEnumerable<Misfit> Misfits(Hardware piece, TradeKnowledge all)
-    {
-        foreach (var misfit in FieldCheck.Text("size", piece.Size, 10))
-        {
-            yield return misfit;
-        }
+    public static IEnumerable<Misfit> Misfits(Hardware piece, TradeKnowledge all) =>
+    [
+        .. FieldCheck.Text("size", piece.Size, SizeLength),
+        .. FieldCheck.Alone(
+            piece, all.Hardware, "size", "that kind and size", other => (other.Kind, other.Size) == (piece.Kind, piece.Size)),
+        .. Strength(piece),
+    ];
 
+    private static IEnumerable<Misfit> Strength(Hardware piece)
+    {
         if (!(piece.Rated > Force.Zero && piece.Rated.PoundsForce <= StrongestPounds))
         {
             yield return new("rated", "A rated strength lies above 0 and up to 1000 lb.");
-        }
-
-        if (all.Hardware.First(other => other.Kind == piece.Kind && other.Size == piece.Size).Key is var first && first != piece.Key)
-        {
-            yield return new("size", $"{first} is that kind and size already: change that record instead.");
         }
     }
 }

@@ -8,11 +8,14 @@ internal static class KnotCheck
         .. knot.Efficiency.Keys.Where(key => !all.Lines.Has(key))
             .Select(key => new Misfit("efficiency", FieldCheck.Unknown("line", key))),
         .. knot.Efficiency.SelectMany(entry => FieldCheck.Share($"efficiency.{entry.Key}", entry.Value)),
-        .. all.Lines.Where(line => (line.Use == LineUse.Bite) == (knot.Kind == KnotKind.Crimp) && !knot.Efficiency.ContainsKey(line.Key))
+        .. all.Lines.Where(line => IsTiedIn(knot, line) && !knot.Efficiency.ContainsKey(line.Key))
             .Select(line => new Misfit("efficiency", $"Say what it leaves of {line.Key}.")),
         .. Ease(knot),
         .. FieldCheck.Text("note", knot.Note, FieldCheck.Sentence),
     ];
+
+    private static bool IsTiedIn(Knot knot, LineMaterial line) =>
+        (knot.Kind == KnotKind.Crimp) == (line.Use == LineUse.Bite);
 
     private static IEnumerable<Misfit> Ease(Knot knot)
     {

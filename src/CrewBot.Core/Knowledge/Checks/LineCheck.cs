@@ -25,14 +25,15 @@ internal static class LineCheck
 
     private static IEnumerable<Misfit> Solid(LineMaterial line)
     {
-        if (!(line.Modulus.Low > Pressure.Zero && line.Modulus.Low <= line.Modulus.High && line.Modulus.High.Gigapascals <= 1000))
+        var (low, high) = (line.Modulus.Low.Gigapascals, line.Modulus.High.Gigapascals);
+        if (!(low > 0 && low <= high && high <= 1000))
         {
             yield return new("modulus", "Low must not exceed high, and both lie above 0 and up to 1000 GPa.");
         }
 
         if (line.SolidFraction is not (> 0 and <= 1))
         {
-            yield return new("solidFraction", "Write the solid share of the nominal circle, above 0 and up to 1 (1 for a single strand).");
+            yield return new("solidFraction", "Write the solid share of its circle, above 0 and up to 1 (a single strand).");
         }
 
         if (line.RefractiveIndex is not (null or (>= 1 and <= 3)))
@@ -60,8 +61,8 @@ internal static class LineCheck
         var usual = sizes.Select(Strength).Order().ElementAt(sizes.Count / 2);
         foreach (var size in sizes.Where(size => Strength(size) / usual is < 1 / WidestOff or > WidestOff))
         {
-            yield return new("sizes", FormattableString.Invariant(
-                $"{size.Test.PoundsForce:0.#} lb at {size.Diameter.Millimeters:0.###} mm is out of line with the rest: look for a slipped digit."));
+            var stated = FormattableString.Invariant($"{size.Test.PoundsForce:0.#} lb at {size.Diameter.Millimeters:0.###} mm");
+            yield return new("sizes", $"{stated} is out of line with the rest: look for a slipped digit.");
         }
     }
 

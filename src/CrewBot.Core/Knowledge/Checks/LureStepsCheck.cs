@@ -42,14 +42,19 @@ internal static class LureStepsCheck
 
     private static IEnumerable<Misfit> Start(Presentation presentation)
     {
-        if (!presentation.StartWeight.Keys.ToHashSet().SetEquals(presentation.Outfits.Keys) || presentation.Outfits.Count == 0)
+        var classes = presentation.Outfits.Keys.ToHashSet();
+        if (classes.Count == 0 || !classes.SetEquals(presentation.StartWeight.Keys))
         {
             yield return new("startWeight", "Start weights and outfits must name the same size classes, at least one.");
         }
 
-        foreach (var start in presentation.StartWeight.Values.Where(start => !presentation.Sizes.Any(size => Same(size.Weight, start))))
+        foreach (var start in presentation.StartWeight.Values)
         {
-            yield return new("startWeight", FormattableString.Invariant($"{start.Grams:0.###} g is none of its sizes: start from one of them."));
+            if (!presentation.Sizes.Any(size => Same(size.Weight, start)))
+            {
+                var stated = FormattableString.Invariant($"{start.Grams:0.###} g");
+                yield return new("startWeight", $"{stated} is none of its sizes: start from one of them.");
+            }
         }
     }
 

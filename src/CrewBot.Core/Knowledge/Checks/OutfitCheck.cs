@@ -37,12 +37,12 @@ internal static class OutfitCheck
         {
             if (lighter is not null && test(outfit) < test(lighter))
             {
-                yield return new(field, $"Outfits stand lightest first: no lighter than on {lighter.Key}, the one before.", lighter.Key);
+                yield return new(field, $"Lightest first: no lighter than on {lighter.Key}, the one before.", lighter.Key);
             }
 
             if (heavier is not null && test(outfit) > test(heavier))
             {
-                yield return new(field, $"Outfits stand lightest first: no heavier than on {heavier.Key}, the next one.", heavier.Key);
+                yield return new(field, $"Lightest first: no heavier than on {heavier.Key}, the next one.", heavier.Key);
             }
         }
     }

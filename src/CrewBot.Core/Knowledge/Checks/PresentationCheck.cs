@@ -4,6 +4,7 @@ namespace CrewBot.Core.Knowledge.Checks;
 internal static class PresentationCheck
 {
     private const int BiteLength = 90;
+    private const double HighestMetres = 10;
     private const int CallsLength = 70;
     private const int BodyLength = 40;
     private const int LastStep = 6;
@@ -14,6 +15,7 @@ internal static class PresentationCheck
     public static IEnumerable<Misfit> Misfits(Presentation presentation, TradeKnowledge all) =>
     [
         .. Texts(presentation),
+        .. Height(presentation),
         .. Scale(presentation, all),
         .. Hooks(presentation),
         .. LureStepsCheck.Misfits(presentation),
@@ -41,11 +43,19 @@ internal static class PresentationCheck
         }
     }
 
+    private static IEnumerable<Misfit> Height(Presentation presentation)
+    {
+        if (presentation.OffBottom is { } off && Enum.GetValues<Mood>().Any(mood => off[mood].Meters is not (>= 0 and <= HighestMetres)))
+        {
+            yield return new("offBottom", "Heights off the bottom lie from 0 to 10 m.");
+        }
+    }
+
     private static IEnumerable<Misfit> Scale(Presentation presentation, TradeKnowledge all)
     {
         if (presentation.Step is < 1 or > LastStep)
         {
-            yield return new("step", "Steps run from 1 (passive) to 6; leave it out for one that stands beside the scale.");
+            yield return new("step", "Steps run from 1 (passive) to 6; leave it out for one beside the scale.");
         }
 
         if (presentation.Loudness is < 0 or > Loudest)
@@ -54,16 +64,21 @@ internal static class PresentationCheck
         }
 
         // Step 6, the large soft body, calls by bulk; up to step 5 a step up the scale is never a step down in noise.
-        foreach (var other in all.Presentations.Where(other => Math.Max(other.Step ?? 0, presentation.Step ?? 0) <= LastStepByLoudness))
+        if (presentation.Step > LastStepByLoudness)
+        {
+            yield break;
+        }
+
+        foreach (var other in all.Presentations.Where(other => other.Step <= LastStepByLoudness))
         {
             if (other.Step > presentation.Step && other.Loudness < presentation.Loudness)
             {
-                yield return new("loudness", $"{other.Key} stands higher on the scale and is quieter: no step up may be quieter.", other.Key);
+                yield return new("loudness", $"{other.Key}, higher on the scale, is quieter: it may not be.", other.Key);
             }
 
             if (other.Step < presentation.Step && other.Loudness > presentation.Loudness)
             {
-                yield return new("loudness", $"{other.Key} stands lower on the scale and is louder: no step up may be quieter.", other.Key);
+                yield return new("loudness", $"{other.Key}, lower on the scale, is louder: it may not be.", other.Key);
             }
         }
     }

@@ -18,6 +18,7 @@ internal static class SpeciesCheck
     public static IEnumerable<Misfit> Misfits(Species species, TradeKnowledge all) =>
     [
         .. Sizes(species),
+        .. BiometricsCheck.Misfits(species),
         .. FieldCheck.Text("light", species.Light, LightLength),
         .. Depths(species),
         .. Hooks(species.Hooks),
@@ -31,13 +32,13 @@ internal static class SpeciesCheck
         var weights = Enum.GetValues<FishSize>().Select(size => species.Weights[size].Kilograms).ToList();
         if (!(weights[0] > 0 && FieldCheck.Climbs(weights) && weights[^1] <= HeaviestKilograms))
         {
-            yield return new("weights", "Weights must climb from small over typical and large to trophy, above 0 and up to 100 kg.");
+            yield return new("weights", "Weights must climb from small to trophy, above 0 and up to 100 kg.");
         }
 
         var lengths = Enum.GetValues<FishSize>().Select(size => species.Lengths[size].Centimeters).ToList();
         if (!(lengths[0] > 0 && FieldCheck.Climbs(lengths) && lengths[^1] <= LongestCentimetres))
         {
-            yield return new("lengths", "Lengths must climb from small over typical and large to trophy, above 0 and up to 300 cm.");
+            yield return new("lengths", "Lengths must climb from small to trophy, above 0 and up to 300 cm.");
         }
         else if (weights.Zip(lengths, Condition).Any(factor => factor is < LeanestCondition or > PlumpestCondition))
         {
@@ -56,9 +57,10 @@ internal static class SpeciesCheck
     private static IEnumerable<Misfit> Depths(Species species)
     {
         var band = species.Depth;
-        if (!(band.From > Length.Zero && band.From <= band.Usual && band.Usual <= band.To && band.To.Meters <= DeepestMetres))
+        var (from, usual, to) = (band.From.Meters, band.Usual.Meters, band.To.Meters);
+        if (!(from > 0 && from <= usual && usual <= to && to <= DeepestMetres))
         {
-            yield return new("depth", "From must not exceed usual, nor usual exceed to; all above 0 and down to 200 m.");
+            yield return new("depth", "From, usual and to must not fall in that order; all above 0 and down to 200 m.");
         }
 
         foreach (var mood in Enum.GetValues<Mood>())
@@ -71,7 +73,7 @@ internal static class SpeciesCheck
 
         if (species.BarotraumaDepth is { } depth && !(depth > Length.Zero && depth.Meters <= DeepestMetres))
         {
-            yield return new("barotraumaDepth", "It must lie above 0 and down to 200 m; leave it out where none is established.");
+            yield return new("barotraumaDepth", "It lies above 0 and down to 200 m; leave it out where none is established.");
         }
     }
 
@@ -79,7 +81,7 @@ internal static class SpeciesCheck
     {
         if (hooks.Low > hooks.High)
         {
-            yield return new("hooks", "Low is the smallest hook and high the largest: 6 is smaller than 2, and 2 smaller than 1/0.");
+            yield return new("hooks", "Low is the smallest hook: 6 is smaller than 2, and 2 smaller than 1/0.");
         }
     }
 
@@ -96,12 +98,12 @@ internal static class SpeciesCheck
         {
             if (!presentation.Work.ContainsKey(mood))
             {
-                yield return new(field, $"{presentation.Key} does not suit that mood: take it out, or tell it how to be worked then.");
+                yield return new(field, $"{presentation.Key} has no work for that mood: take it out, or write one.");
             }
 
             if (!presentation.Outfits.ContainsKey(species.Class))
             {
-                yield return new(field, $"{presentation.Key} has no outfit for that size class: take it out, or give it one.");
+                yield return new(field, $"{presentation.Key} has no outfit for that class: take it out, or give it one.");
             }
         }
     }
@@ -111,7 +113,7 @@ internal static class SpeciesCheck
         var shown = Enum.GetValues<Mood>().SelectMany(mood => species.Presentations[mood]).ToHashSet();
         return species.Baits
             .Where(key => all.Baits.Has(key) && !all.Baits[key].Serves.Any(shown.Contains))
-            .Select(key => new Misfit("baits", $"{key} serves none of its presentations: take it out, or let it serve one."));
+            .Select(key => new Misfit("baits", $"{key} serves none of its presentations: take it out."));
     }
 
     private static string MoodName(Mood mood) => mood.ToString().ToLowerInvariant();

@@ -10,17 +10,17 @@ internal static class WaterCheck
     {
         if (water.Lines is < 1 or > MostLines)
         {
-            yield return new("lines", "Lines for one angler lie from 1 to 50; leave it out while you do not know.");
+            yield return new("lines", "Lines for one angler lie from 1 to 50; leave it out while unknown.");
         }
 
         if (water.HooksPerLine is < 1 or > MostHooks)
         {
-            yield return new("hooksPerLine", "Hooks on one line lie from 1 to 100; leave it out while you do not know.");
+            yield return new("hooksPerLine", "Hooks on one line lie from 1 to 100; leave it out while unknown.");
         }
 
         if (water.TreblesPerLine is < 0 or > MostHooks || water.TreblesPerLine > water.HooksPerLine)
         {
-            yield return new("treblesPerLine", "Trebles are counted among the hooks, from 0 (none allowed); leave it out while you do not know.");
+            yield return new("treblesPerLine", "Trebles count among the hooks, from 0 (none); leave it out while unknown.");
         }
 
         if (water.Baits is { } baits && baits.Distinct().Count() < baits.Count)

@@ -3,29 +3,27 @@ using CrewBot.Worker.Configuration;
 namespace CrewBot.Worker.Rooms.Editing;
 
 /// <summary>The terminal that this process was started in.</summary>
-internal sealed class ConsoleTerminal(Surroundings surroundings) : ITerminal
+internal sealed class ConsoleTerminal : ITerminal
 {
-    public int Width => surroundings.Width();
+    private readonly Surroundings _surroundings;
+
+    public ConsoleTerminal(Surroundings surroundings)
+    {
+        _surroundings = surroundings;
+
+        // Ctrl-C clears the line; commands are answered too fast to need interrupting.
+        Console.TreatControlCAsInput = true;
+    }
+
+    public int Width => _surroundings.Width();
 
     public bool KeyWaits => Console.KeyAvailable;
 
-    public ConsoleKeyInfo ReadKey()
-    {
-        // Ctrl-C clears the line while one is written; while a command is answered it ends the process.
-        Console.TreatControlCAsInput = true;
-        try
-        {
-            return Console.ReadKey(intercept: true);
-        }
-        finally
-        {
-            Console.TreatControlCAsInput = false;
-        }
-    }
+    public ConsoleKeyInfo ReadKey() => Console.ReadKey(intercept: true);
 
     public void Write(string text)
     {
-        surroundings.Output.Write(text);
-        surroundings.Output.Flush();
+        _surroundings.Output.Write(text);
+        _surroundings.Output.Flush();
     }
 }

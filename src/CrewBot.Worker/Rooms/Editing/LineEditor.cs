@@ -157,7 +157,7 @@ internal sealed class LineEditor(ITerminal terminal, Completer completer, Histor
     {
         // The whole line stays in view above its answer, however long it is.
         terminal.Write(ToRowStart + ILineSource.Prompt + SafeText.Of(_line.Text) + ClearToEnd + "\n");
-        history.Add(_line.Text);
+        history.Add(_line.Text.Trim());
         file?.Write(history.Lines);
         return _line.Text;
     }

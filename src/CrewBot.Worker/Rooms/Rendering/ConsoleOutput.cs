@@ -7,13 +7,15 @@ namespace CrewBot.Worker.Rooms.Rendering;
 /// <summary>Standard output as the renderer sees it.</summary>
 internal sealed class ConsoleOutput(Surroundings surroundings) : IAnsiConsoleOutput
 {
+    // Below this no word fits, and a character of two columns would find no place at all.
+    private const int Narrowest = 20;
     private const int NoPages = 24;
 
     public TextWriter Writer => surroundings.Output;
 
     public bool IsTerminal => surroundings.OutputIsTerminal;
 
-    public int Width => surroundings.Width();
+    public int Width => Math.Max(Narrowest, surroundings.Width());
 
     public int Height => NoPages;
 
@@ -26,9 +28,22 @@ internal sealed class ConsoleOutput(Surroundings surroundings) : IAnsiConsoleOut
     public static IAnsiConsole Open(Surroundings surroundings) => AnsiConsole.Create(new AnsiConsoleSettings
     {
         Out = new ConsoleOutput(surroundings),
-        Ansi = surroundings.OutputIsTerminal ? AnsiSupport.Detect : AnsiSupport.No,
-        ColorSystem = surroundings.OutputIsTerminal ? ColorSystemSupport.Detect : ColorSystemSupport.NoColors,
+        Ansi = Styles(surroundings),
+        ColorSystem = IsSet(surroundings, "NO_COLOR") ? ColorSystemSupport.NoColors : ColorSystemSupport.Standard,
         Interactive = InteractionSupport.No,
-        EnvironmentVariables = surroundings.Environment.ToDictionary(),
     });
+
+    private static AnsiSupport Styles(Surroundings surroundings)
+    {
+        if (!surroundings.OutputIsTerminal || surroundings.Environment.GetValueOrDefault("TERM") == "dumb")
+        {
+            return AnsiSupport.No;
+        }
+
+        // A Windows console has to be asked; any other terminal of today understands.
+        return OperatingSystem.IsWindows() ? AnsiSupport.Detect : AnsiSupport.Yes;
+    }
+
+    private static bool IsSet(Surroundings surroundings, string variable) =>
+        surroundings.Environment.GetValueOrDefault(variable) is { Length: > 0 };
 }

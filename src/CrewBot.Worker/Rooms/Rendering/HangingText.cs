@@ -10,8 +10,8 @@ namespace CrewBot.Worker.Rooms.Rendering;
 /// <param name="textStyle">How it looks.</param>
 internal sealed class HangingText(string label, Style labelStyle, string text, Style textStyle) : Renderable
 {
-    /// <summary>A space at which no line is broken; it is printed as a common one.</summary>
-    public const char Tie = '\u00A0';
+    /// <summary>Stands for a space at which no line is broken: a private character, which no safe text holds.</summary>
+    public const char Tie = '\uE000';
 
     // A long label would squeeze its text into a narrow column.
     private const int DeepestIndent = 16;

@@ -13,33 +13,34 @@ internal sealed partial class ReplyRenderer(IAnsiConsole console)
     /// <summary>Writes an answer, its buttons numbered when there is someone to press them.</summary>
     public void Write(Reply reply, bool withActions)
     {
-        Write("", reply.Headline, Strong);
+        Write("", SafeText.Of(reply.Headline), Strong);
         foreach (var line in reply.Lines)
         {
-            var label = Label().Match(line).Value;
-            Write(label, line[label.Length..], Style.Plain);
+            var safe = SafeText.Of(line);
+            var label = Label().Match(safe).Value;
+            Write(label, safe[label.Length..], Style.Plain);
         }
 
         foreach (var caution in reply.Cautions)
         {
-            Write("Caution:", caution, Style.Plain, Warning);
+            Write("Caution:", SafeText.Of(caution), Style.Plain, Warning);
         }
 
         if (withActions && reply.Actions.Count > 0)
         {
-            Write("", string.Join(" · ", reply.Actions.Select(Numbered)), Style.Plain);
+            Write("", string.Join($"{HangingText.Tie}· ", reply.Actions.Select(Numbered)), Style.Plain);
         }
     }
 
     /// <summary>Says in one line why there is no answer.</summary>
-    public void Refuse(string problem) => Write("", problem, Warning);
+    public void Refuse(string problem) => Write("", SafeText.Of(problem), Warning);
 
-    private void Write(string label, string text, Style style, Style? labelStyle = null) =>
+    private void Write(string label, string safe, Style style, Style? labelStyle = null) =>
         console.Write(new HangingText(
-            SafeText.Of(label), labelStyle ?? Strong, BeforeUnit().Replace(SafeText.Of(text.Trim()), HangingText.Tie.ToString()), style));
+            label, labelStyle ?? Strong, BeforeUnit().Replace(safe.Trim(), HangingText.Tie.ToString()), style));
 
     private static string Numbered(ReplyAction action, int index) =>
-        $"{index + 1} {action.Label}".Replace(' ', HangingText.Tie);
+        $"{index + 1} {SafeText.Of(action.Label)}".Replace(' ', HangingText.Tie);
 
     // "Leader: 8-lb fluorocarbon", but not a sentence that happens to hold a colon.
     [GeneratedRegex("^[A-Z0-9][^:.,;!?]{0,19}:(?= )|^[a-z][a-z-]{0,19}:(?= )", RegexOptions.CultureInvariant)]

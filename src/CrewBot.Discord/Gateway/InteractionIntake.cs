@@ -1,0 +1,111 @@
+using Microsoft.Extensions.Logging;
+
+namespace CrewBot.Discord.Gateway;
+
+/// <summary>
+/// Takes interactions from the receive loop and has them handled elsewhere; the loop never waits. At most
+/// <see cref="MostOpen"/> are in work. Beyond that the asker is told to try again; beyond <see cref="MostRefusals"/> of
+/// those at a time an interaction is dropped, and the platform itself tells the asker that nobody answered.
+/// </summary>
+internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<InteractionIntake> log) : IDisposable
+{
+    public const int MostOpen = 512;
+    public const int MostRefusals = 64;
+
+    private readonly CancellationTokenSource _abandon = new();
+    private readonly TaskCompletionSource _drained = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private int _open;
+    private int _refusals;
+    private long _dropped;
+    private volatile bool _closing;
+
+    public int Open => Volatile.Read(ref _open);
+
+    public long Dropped => Interlocked.Read(ref _dropped);
+
+    public void Offer(ReceivedInteraction received)
+    {
+        if (Interlocked.Increment(ref _open) <= MostOpen)
+        {
+            _ = Task.Run(() => RunAsync(received));
+            return;
+        }
+
+        LeaveOpen();
+        Refuse(received);
+    }
+
+    /// <summary>Waits for what is in work, and gives up what takes longer.</summary>
+    /// <returns>How many were given up.</returns>
+    public async Task<int> DrainAsync(TimeSpan within, TimeProvider clock)
+    {
+        _closing = true;
+        if (Open > 0)
+        {
+            await Task.WhenAny(_drained.Task, Task.Delay(within, clock));
+        }
+
+        var left = Open;
+        await _abandon.CancelAsync();
+        return left;
+    }
+
+    public void Dispose() => _abandon.Dispose();
+
+    private async Task RunAsync(ReceivedInteraction received)
+    {
+        try
+        {
+            await handler.HandleAsync(received, _abandon.Token);
+        }
+        catch (Exception fault)
+        {
+            // The edge of all handling: one interaction's fault must not touch the next.
+            log.LogError(fault, "Failed to handle {Interaction}", received.Interaction);
+        }
+        finally
+        {
+            LeaveOpen();
+        }
+    }
+
+    private void LeaveOpen()
+    {
+        if (Interlocked.Decrement(ref _open) == 0 && _closing)
+        {
+            _drained.TrySetResult();
+        }
+    }
+
+    private void Refuse(ReceivedInteraction received)
+    {
+        if (Interlocked.Increment(ref _refusals) > MostRefusals)
+        {
+            Interlocked.Decrement(ref _refusals);
+            if (Interlocked.Increment(ref _dropped) is var count && (count & (count - 1)) == 0)
+            {
+                log.LogWarning("Too busy even to say so: {Count} interactions dropped so far", count);
+            }
+
+            return;
+        }
+
+        _ = Task.Run(() => RefuseAsync(received));
+    }
+
+    private async Task RefuseAsync(ReceivedInteraction received)
+    {
+        try
+        {
+            await handler.RefuseBusyAsync(received, _abandon.Token);
+        }
+        catch (Exception fault)
+        {
+            log.LogWarning("Could not tell that the bot is busy: {Reason}", fault.Message);
+        }
+        finally
+        {
+            Interlocked.Decrement(ref _refusals);
+        }
+    }
+}

@@ -1,0 +1,6 @@
+using CrewBot.Discord.Wire;
+
+namespace CrewBot.Discord.Gateway;
+
+/// <summary>An interaction with the moment it came in, by the monotonic clock: its deadlines count from there.</summary>
+internal sealed record ReceivedInteraction(Interaction Interaction, Snowflake? ApplicationId, long ReceivedAt);

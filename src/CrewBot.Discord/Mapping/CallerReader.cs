@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Numerics;
+using CrewBot.Chat.Commands;
+using CrewBot.Discord.Wire;
+using Role = CrewBot.Chat.Commands.Role;
+
+namespace CrewBot.Discord.Mapping;
+
+/// <summary>
+/// Says who acted and what they may do. The platform's own permissions decide, as they stand at this very interaction:
+/// whoever manages the server owns the crew, whoever manages its events is a steward.
+/// </summary>
+internal static class CallerReader
+{
+    private const int Administrator = 3;
+    private const int ManageGuild = 5;
+    private const int ManageEvents = 33;
+    private const string UsualLocale = "en-US";
+
+    public static Caller Read(Interaction interaction) => new(
+        interaction.GuildId?.ToString(),
+        interaction.Actor?.Id?.ToString() ?? "",
+        RoleOf(interaction.Member?.Permissions),
+        UnitsOf(interaction.GuildLocale ?? interaction.Locale),
+        interaction.Locale ?? UsualLocale);
+
+    private static Role RoleOf(string? permissions)
+    {
+        var bits = BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read)
+            ? read
+            : BigInteger.Zero;
+        bool May(int bit) => !((bits >> bit) & BigInteger.One).IsZero;
+        return May(Administrator) || May(ManageGuild) ? Role.Owner
+            : May(ManageEvents) ? Role.Steward
+            : Role.Member;
+    }
+
+    private static CrewUnits UnitsOf(string? locale) =>
+        locale is null or UsualLocale ? CrewUnits.Customary : CrewUnits.Metric;
+}

@@ -1,0 +1,16 @@
+using CrewBot.Discord.Rest;
+using CrewBot.Discord.Wire;
+
+namespace CrewBot.Discord.Mapping;
+
+/// <summary>A reply ready for the platform.</summary>
+/// <param name="Body">Without the flag that would make it private.</param>
+/// <param name="IsPrivate">For the asker's eyes only.</param>
+/// <param name="IsProblem">Says why there is no answer.</param>
+internal sealed record Card(MessageBody Body, bool IsPrivate, bool IsProblem)
+{
+    public IReadOnlyList<Upload> Files { get; init; } = [];
+
+    /// <summary>The body as a new message.</summary>
+    public MessageBody AsMessage => IsPrivate ? Body with { Flags = MessageFlags.Ephemeral } : Body;
+}

@@ -1,0 +1,13 @@
+namespace CrewBot.Discord.Mapping;
+
+internal enum CardPurpose
+{
+    /// <summary>The reply as asked for.</summary>
+    Answer,
+
+    /// <summary>The reply's reasons and workings.</summary>
+    Why,
+
+    /// <summary>The reply for the whole crew.</summary>
+    Shared,
+}

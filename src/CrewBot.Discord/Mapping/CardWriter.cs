@@ -1,0 +1,68 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+using CrewBot.Discord.Wire;
+
+namespace CrewBot.Discord.Mapping;
+
+/// <summary>
+/// Lays a reply out as a card: headline, lines, then the cautions, which are never cut away to make room for the rest.
+/// </summary>
+internal sealed class CardWriter(ButtonRows buttons)
+{
+    private const int AnswerColour = 0x2E86AB;
+    private const int CautionColour = 0xD98E04;
+    private const int ProblemColour = 0x808890;
+    private const int FiguresInALine = 4;
+    private const int MostForCautions = Limits.CardText / 2;
+
+    public Card Write(Reply reply, CardPurpose purpose)
+    {
+        if (reply.Problem is { } problem)
+        {
+            return Plain(problem);
+        }
+
+        var isPrivate = purpose is CardPurpose.Why || (purpose is CardPurpose.Answer && reply.Audience is Audience.Asker);
+        var embed = new Embed
+        {
+            Title = NullIfEmpty(Shortening.Fit(Markdown.Escape(reply.Headline), Limits.Title)),
+            Description = Text(purpose is CardPurpose.Why ? Reasons(reply) : reply.Lines, reply.Cautions),
+            Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
+        };
+        return new Card(Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose)), isPrivate, IsProblem: false);
+    }
+
+    /// <summary>One private line that is no answer.</summary>
+    public static Card Plain(string line) => new(
+        Body(new Embed { Description = Text([line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
+
+    private static IReadOnlyList<string> Reasons(Reply reply) =>
+        reply.Reasons.Count + reply.Figures.Count > 0
+            ? [.. reply.Reasons, .. Workings(reply.Figures)]
+            : ["There is nothing more behind this answer."];
+
+    // The figures of the alternatives explain nothing in this answer.
+    private static IEnumerable<string> Workings(IReadOnlyList<Figure> figures) => figures
+        .Where(figure => !figure.Key.StartsWith("alt", StringComparison.Ordinal))
+        .Select(figure => string.Create(CultureInfo.InvariantCulture, $"{figure.Key} {figure.Value:0.###} {figure.Unit}"))
+        .Chunk(FiguresInALine)
+        .Select(few => string.Join(" · ", few));
+
+    private static string Text(IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
+    {
+        var below = Shortening.FitLines([.. cautions.Select(caution => $"⚠️ {Markdown.Escape(caution)}")], MostForCautions);
+        var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
+        var above = Shortening.FitLines([.. lines.Select(Markdown.Escape)], room);
+        var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
+        return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
+    }
+
+    private static MessageBody Body(Embed embed, IReadOnlyList<Component> rows) => new()
+    {
+        Embeds = [embed],
+        AllowedMentions = AllowedMentions.Nobody,
+        Components = rows, // stated even when empty: an update must take old buttons away
+    };
+
+    private static string? NullIfEmpty(string text) => string.IsNullOrWhiteSpace(text) ? null : text;
+}

@@ -1,0 +1,82 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Posts;
+using CrewBot.Discord.Gateway;
+using CrewBot.Discord.Rest;
+using Microsoft.Extensions.Logging;
+
+namespace CrewBot.Discord.Mapping;
+
+/// <summary>The crew's chat on Discord: registers the commands, stays connected, answers.</summary>
+public sealed class DiscordRoom : IDisposable
+{
+    private static readonly TimeSpan FinishWithin = TimeSpan.FromSeconds(10);
+
+    private readonly TimeProvider _clock;
+    private readonly ILogger<DiscordRoom> _log;
+    private readonly RestClient _rest;
+    private readonly InteractionIntake _intake;
+    private readonly GatewayClient _gateway;
+    private readonly Registration _registration;
+
+    public DiscordRoom(
+        DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, TimeProvider clock, ILoggerFactory logs)
+    {
+        _clock = clock;
+        _log = logs.CreateLogger<DiscordRoom>();
+        _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
+        var api = new DiscordApi(_rest);
+        var codec = new PressCodec(catalog, new PressMemory());
+        var cards = new CardWriter(new ButtonRows(codec, catalog));
+        var router = new InteractionRouter(
+            api, catalog, dispatcher, codec, cards, clock, logs.CreateLogger<InteractionRouter>());
+        Posts = new ChannelPosts(api, cards);
+        _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
+        _gateway = new GatewayClient(
+            options, api, _intake, static () => new WebSocketTransport(), clock, Random.Shared, logs);
+        _registration = new Registration(
+            api, new CommandDefinitions(catalog, new French()), options, logs.CreateLogger<Registration>());
+    }
+
+    /// <summary>Says what nobody asked for.</summary>
+    public IChatPost Posts { get; }
+
+    /// <summary>Stays in the room until told to leave, then finishes what was acknowledged.</summary>
+    /// <exception cref="DiscordFatalException">Nothing helps until a person changes something.</exception>
+    public async Task RunAsync(CancellationToken stopping)
+    {
+        using var leaving = CancellationTokenSource.CreateLinkedTokenSource(stopping);
+        var registering = RegisterAsync(leaving.Token);
+        try
+        {
+            await _gateway.RunAsync(stopping);
+        }
+        finally
+        {
+            var abandoned = await _intake.DrainAsync(FinishWithin, _clock);
+            if (abandoned > 0)
+            {
+                _log.LogWarning("{Count} answers took too long and were given up", abandoned);
+            }
+
+            await leaving.CancelAsync();
+            await registering;
+        }
+    }
+
+    public void Dispose()
+    {
+        _intake.Dispose();
+        _rest.Dispose();
+    }
+
+    private async Task RegisterAsync(CancellationToken stopping)
+    {
+        try
+        {
+            await _registration.RunAsync(stopping);
+        }
+        catch (OperationCanceledException) when (stopping.IsCancellationRequested)
+        {
+        }
+    }
+}

@@ -1,0 +1,4 @@
+namespace CrewBot.Discord.Rest;
+
+/// <summary>A file to send. The name is ASCII: others are mangled on the way.</summary>
+internal sealed record Upload(string Name, string ContentType, ReadOnlyMemory<byte> Content);

@@ -1,0 +1,3 @@
+namespace CrewBot.Discord.Wire;
+
+internal sealed record ChoiceList(IReadOnlyList<Choice> Choices);

@@ -1,0 +1,3 @@
+namespace CrewBot.Discord.Wire;
+
+internal sealed record ClientProperties(string Os, string Browser, string Device);

@@ -1,0 +1,3 @@
+namespace CrewBot.Discord.Wire;
+
+internal sealed record DeferredFlags(MessageFlags Flags);

@@ -1,0 +1,6 @@
+namespace CrewBot.Discord.Wire;
+
+internal sealed record EmbedImage
+{
+    public string? Url { get; init; }
+}

@@ -1,0 +1,14 @@
+namespace CrewBot.Discord.Wire;
+
+/// <summary>A message as read back. What the bot writes is a <see cref="MessageBody"/>.</summary>
+internal sealed record Message
+{
+    public Snowflake? Id { get; init; }
+    public Snowflake? ChannelId { get; init; }
+    public User? Author { get; init; }
+    public string? Content { get; init; }
+    public DateTimeOffset? Timestamp { get; init; }
+    public MessageFlags? Flags { get; init; }
+    public IReadOnlyList<Embed>? Embeds { get; init; }
+    public IReadOnlyList<Attachment>? Attachments { get; init; }
+}

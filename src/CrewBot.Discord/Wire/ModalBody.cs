@@ -1,0 +1,3 @@
+namespace CrewBot.Discord.Wire;
+
+internal sealed record ModalBody(string CustomId, string Title, IReadOnlyList<Component> Components);

@@ -1,0 +1,32 @@
+using System.Text.Json.Serialization;
+
+namespace CrewBot.Discord.Wire;
+
+/// <summary>
+/// Reads and writes every wire shape. Unknown fields are skipped, missing and null ones become null, and what the bot
+/// writes leaves nulls out: on an edit, absent means "keep".
+/// </summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(Interaction))]
+[JsonSerializable(typeof(Ready))]
+[JsonSerializable(typeof(Hello))]
+[JsonSerializable(typeof(GatewayAdvice))]
+[JsonSerializable(typeof(Application))]
+[JsonSerializable(typeof(User))]
+[JsonSerializable(typeof(Channel))]
+[JsonSerializable(typeof(Message))]
+[JsonSerializable(typeof(RateLimitBody))]
+[JsonSerializable(typeof(ErrorBody))]
+[JsonSerializable(typeof(CommandDefinition[]))]
+[JsonSerializable(typeof(MessageBody))]
+[JsonSerializable(typeof(ThreadBody))]
+[JsonSerializable(typeof(MessageResponse))]
+[JsonSerializable(typeof(DeferredResponse))]
+[JsonSerializable(typeof(ChoicesResponse))]
+[JsonSerializable(typeof(ModalResponse))]
+[JsonSerializable(typeof(OutgoingFrame<long?>), TypeInfoPropertyName = "HeartbeatFrame")]
+[JsonSerializable(typeof(OutgoingFrame<Identify>), TypeInfoPropertyName = "IdentifyFrame")]
+[JsonSerializable(typeof(OutgoingFrame<Resume>), TypeInfoPropertyName = "ResumeFrame")]
+internal sealed partial class WireJson : JsonSerializerContext;

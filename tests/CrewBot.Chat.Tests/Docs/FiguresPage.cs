@@ -1,0 +1,34 @@
+using System.Globalization;
+using System.Text;
+using CrewBot.Chat.Rigs;
+
+namespace CrewBot.Chat.Tests.Docs;
+
+/// <summary>Writes docs/figures.md from the keys in the code.</summary>
+internal static class FiguresPage
+{
+    private const string Introduction = """
+        # Figures
+
+        Every number in a reply stands in its `figures` too, under a key that stays the same and in a unit that is fixed for
+        the key, whatever units the crew speaks in. Values are not rounded. A reply with several rigs sets a prefix before
+        the key: `alt1.` and `alt2.` for alternatives, `line2.` and up for further lines, `hole1.` and up for a crew's holes.
+
+        This page is written from the code by the tests of `CrewBot.Chat` and checked by them.
+
+        | key | unit | meaning |
+        | --- | --- | --- |
+
+        """;
+
+    public static string Write()
+    {
+        var page = new StringBuilder(Introduction);
+        foreach (var key in RigFigures.All)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| `{key.Key}` | {key.Unit} | {key.Meaning} |\n");
+        }
+
+        return page.ToString();
+    }
+}

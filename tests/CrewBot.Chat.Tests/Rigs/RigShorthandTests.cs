@@ -1,0 +1,79 @@
+namespace CrewBot.Chat.Tests.Rigs;
+
+/// <summary>A plan asked for in plain words.</summary>
+public sealed class RigShorthandTests(ChatFixture chat)
+{
+    [Theory]
+    [InlineData("walleye 24ft negative in the open -12C", "Heard: species walleye, depth 24ft, mood negative, place in the open, air -12C.")]
+    [InlineData("WALLEYE 24' NEGATIVE", "Heard: species walleye, depth 24', mood negative.")]
+    [InlineData("negative walleye, 24 feet deep", "Heard: mood negative, species walleye, depth 24 feet.")]
+    [InlineData("lakers 60 ft hot", "Heard: species lake trout, depth 60 ft, mood hot.")]
+    [InlineData("eelpout in a shack", "Heard: species burbot, place shack.")]
+    [InlineData("perch 20ft with maggots", "Heard: species yellow perch, depth 20ft, bait maggots.")]
+    [InlineData("big pike dead bait", "Heard: size big, species northern pike, presentation dead bait.")]
+    [InlineData("walleye 10in hole 24ft", "Heard: species walleye, hole 10in, depth 24ft.")]
+    [InlineData("walleye 34F water 10F air", "Heard: species walleye, water 34F, air 10F.")]
+    [InlineData("walleye water 34F air 10F", "Heard: species walleye, water 34F, air 10F.")]
+    [InlineData("walleye current 0.1m/s hole 10in", "Heard: species walleye, current 0.1m/s, hole 10in.")]
+    [InlineData("walleye 20ft 0.1m/s current 2 lines", "Heard: species walleye, depth 20ft, current 0.1m/s, lines 2.")]
+    [InlineData("walleye no lead without braid", "Heard: species walleye, without lead, braid.")]
+    [InlineData("walleye pike around perch too", "Heard: species walleye, also-there northern pike, yellow perch.")]
+    public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
+    {
+        var reply = await chat.SayAsync(words);
+
+        Assert.Null(reply.Problem);
+        Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Say_PlainWordsOrOptions_GetTheSameRig()
+    {
+        var words = await chat.SayAsync("walleye 24ft negative in the open -12C");
+        var options = await chat.SayAsync("/rig plan species:walleye depth:24ft mood:negative place:open air:-12C");
+
+        Assert.Equal(options.Headline, words.Headline);
+        Assert.Equal(options.Lines.SkipLast(1), words.Lines.SkipLast(1));
+        Assert.Equal(options.Figures, words.Figures);
+        Assert.Equal(options.Reasons, words.Reasons);
+        Assert.Equal(options.Cautions, words.Cautions);
+    }
+
+    [Theory]
+    [InlineData("walleye 24ft quickly", "'quickly'")]
+    [InlineData("walleye 24ft 3lb", "'3lb'")]
+    [InlineData("walleye 24 ft 5 fish", "'5'")]
+    [InlineData("walleye 40F", "'40F'")]
+    public async Task Say_WordsWithoutAPlace_AreNamedAndNotGuessed(string words, string named)
+    {
+        var reply = await chat.SayAsync(words);
+
+        Assert.Null(reply.Problem);
+        Assert.Contains($"Not understood: {named}", reply.Lines[^1], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("walleye 24ft 30ft", "depth is given twice: keep one.")]
+    [InlineData("walleye perch", "species is given twice: keep one.")]
+    [InlineData("walleye 24ft depth:30ft", "depth is given twice: keep one.")]
+    public async Task Say_SaidTwice_AsksForOne(string words, string problem) =>
+        Assert.Equal(problem, (await chat.SayAsync(words)).Problem);
+
+    [Fact]
+    public async Task Say_ShorthandInAnOption_IsReadTheSame()
+    {
+        var reply = await chat.CallAsync("rig plan", ("ask", "walleye 24ft"), ("mood", "negative"));
+
+        Assert.Null(reply.Problem);
+        Assert.StartsWith("Walleye, negative, 24 ft (7.3 m)", reply.Headline, StringComparison.Ordinal);
+    }
+
+    // A button carries on from what was understood, in options.
+    [Fact]
+    public async Task Say_ButtonsAfterPlainWords_HoldOptions()
+    {
+        var reply = await chat.SayAsync("walleye 24ft negative");
+
+        Assert.Contains(reply.Actions, action => action.Command == "/rig plan species:walleye depth:24ft mood:neutral");
+    }
+}

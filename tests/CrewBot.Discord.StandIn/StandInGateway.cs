@@ -1,0 +1,148 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Threading.Channels;
+using Microsoft.AspNetCore.Http;
+
+namespace CrewBot.Discord.StandIn;
+
+/// <summary>The gateway's side of the protocol: hello, identify, heartbeats, resume with replay.</summary>
+internal sealed class StandInGateway(StandInSettings settings) : IDisposable
+{
+    private const int LargestClientFrame = 4096;
+    private const int BadToken = 4004;
+    private const int TooLong = 4002;
+
+    private readonly ConcurrentDictionary<string, StandInSession> _sessions = new();
+    private readonly ConcurrentBag<GatewaySocket> _sockets = [];
+    private readonly Channel<GatewaySocket> _connected = Channel.CreateUnbounded<GatewaySocket>();
+    private readonly Channel<GatewaySocket> _active = Channel.CreateUnbounded<GatewaySocket>();
+    private int _sessionNumber;
+
+    public ChannelReader<GatewaySocket> Connected => _connected.Reader;
+    public ChannelReader<GatewaySocket> Active => _active.Reader;
+    public GatewaySocket? Latest { get; private set; }
+    public string ResumeAddress { get; set; } = "";
+    public int Identifies { get; private set; }
+    public int Resumes { get; private set; }
+
+    public async Task ServeAsync(HttpContext context)
+    {
+        var userAgent = context.Request.Headers.UserAgent.ToString();
+        if (userAgent.Length == 0)
+        {
+            context.Response.StatusCode = StatusCodes.Status403Forbidden;
+            return;
+        }
+
+        using var webSocket = await context.WebSockets.AcceptWebSocketAsync();
+        var socket = new GatewaySocket(webSocket, userAgent, context.Request.QueryString.Value ?? "");
+        _sockets.Add(socket);
+        _connected.Writer.TryWrite(socket);
+        if (settings.Greets)
+        {
+            await socket.SendAsync(
+                10, new JsonObject { ["heartbeat_interval"] = settings.HeartbeatInterval.TotalMilliseconds });
+        }
+
+        var buffer = new byte[LargestClientFrame + 1];
+        while (await socket.ReceiveAsync(buffer) is { } frame)
+        {
+            if (settings.Records)
+            {
+                socket.Record(frame);
+            }
+
+            await AnswerAsync(socket, frame);
+        }
+
+        await socket.EndAsync();
+    }
+
+    public void Dispose()
+    {
+        foreach (var socket in _sockets)
+        {
+            socket.Dispose();
+        }
+    }
+
+    private async Task AnswerAsync(GatewaySocket socket, JsonNode frame)
+    {
+        if (frame.ToJsonString().Length > LargestClientFrame)
+        {
+            await socket.CloseAsync(TooLong);
+            return;
+        }
+
+        switch (frame["op"]!.GetValue<int>())
+        {
+            case 1 when settings.AcknowledgesHeartbeats:
+                await socket.SendTextAsync("""{"op":11}""");
+                break;
+            case 2 when settings.AnswersOpening:
+                await IdentifyAsync(socket, frame["d"]!);
+                break;
+            case 6 when settings.AnswersOpening:
+                await ResumeAsync(socket, frame["d"]!);
+                break;
+        }
+    }
+
+    private async Task IdentifyAsync(GatewaySocket socket, JsonNode identify)
+    {
+        Identifies++;
+        if (identify["token"]!.GetValue<string>() != settings.Token)
+        {
+            await socket.CloseAsync(BadToken);
+            return;
+        }
+
+        var number = Interlocked.Increment(ref _sessionNumber).ToString(CultureInfo.InvariantCulture);
+        var session = new StandInSession($"session-{number}");
+        _sessions[session.Id] = session;
+        var ready = new JsonObject
+        {
+            ["v"] = 10,
+            ["user"] = StandInData.BotUser(settings.ApplicationId),
+            ["guilds"] = new JsonArray(),
+            ["session_id"] = session.Id,
+            ["resume_gateway_url"] = settings.NamesResumeAddress ? ResumeAddress : null,
+            ["shard"] = identify["shard"]?.DeepClone(),
+            ["application"] = new JsonObject { ["id"] = StandInData.Id(settings.ApplicationId), ["flags"] = 0 },
+        };
+        if (!settings.NamesResumeAddress)
+        {
+            ready.Remove("resume_gateway_url");
+        }
+
+        await socket.SendTextAsync(session.Add("READY", ready.ToJsonString()));
+        Activate(socket, session);
+    }
+
+    private async Task ResumeAsync(GatewaySocket socket, JsonNode resume)
+    {
+        Resumes++;
+        var known = _sessions.TryGetValue(resume["session_id"]!.GetValue<string>(), out var session);
+        if (!known || !settings.AcceptsResume)
+        {
+            await socket.SendAsync(9, JsonValue.Create(false));
+            return;
+        }
+
+        foreach (var missed in session!.After(resume["seq"]!.GetValue<long>()))
+        {
+            await socket.SendTextAsync(missed);
+        }
+
+        await socket.SendTextAsync(session.Add("RESUMED", "{}"));
+        Activate(socket, session);
+    }
+
+    private void Activate(GatewaySocket socket, StandInSession session)
+    {
+        socket.Session = session;
+        Latest = socket;
+        _active.Writer.TryWrite(socket);
+    }
+}

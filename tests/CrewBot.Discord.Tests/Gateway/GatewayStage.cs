@@ -1,0 +1,63 @@
+using CrewBot.Discord.Gateway;
+using CrewBot.Discord.Rest;
+using CrewBot.Discord.StandIn;
+using CrewBot.Discord.Tests.Fakes;
+using Microsoft.Extensions.Logging;
+
+namespace CrewBot.Discord.Tests.Gateway;
+
+/// <summary>The gateway client with real sockets against the stand-in, on a clock that runs twenty times as fast.</summary>
+internal sealed class GatewayStage : IAsyncDisposable
+{
+    private readonly CancellationTokenSource _stopping = new();
+    private readonly RestClient _rest;
+    private readonly InteractionIntake _intake;
+
+    private GatewayStage(StandInServer server, Func<DiscordOptions, DiscordOptions> configure)
+    {
+        Server = server;
+        var clock = new HurriedClock(factor: 20);
+        var options = configure(new DiscordOptions
+        {
+            Token = new BotToken(server.Settings.Token),
+            ApiBaseAddress = server.ApiAddress,
+        });
+        _rest = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
+        _intake = new InteractionIntake(Handler, new Logger<InteractionIntake>(Logs));
+        var client = new GatewayClient(
+            options, new DiscordApi(_rest), _intake, static () => new WebSocketTransport(), clock, Random.Shared, Logs);
+        Run = client.RunAsync(_stopping.Token);
+    }
+
+    public StandInServer Server { get; }
+    public LogBook Logs { get; } = new();
+    public RecordingHandler Handler { get; } = new();
+    public Task Run { get; }
+
+    public static async Task<GatewayStage> OpenAsync(
+        StandInSettings? settings = null,
+        Action<StandInServer>? prepare = null,
+        Func<DiscordOptions, DiscordOptions>? configure = null)
+    {
+        var server = await StandInServer.StartAsync(settings);
+        prepare?.Invoke(server);
+        return new GatewayStage(server, configure ?? (static options => options));
+    }
+
+    public async Task StopAsync()
+    {
+        await _stopping.CancelAsync();
+        await Run;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _stopping.CancelAsync();
+        await Run.ContinueWith(static _ => { }, TaskScheduler.Default);
+        _intake.Dispose();
+        _rest.Dispose();
+        _stopping.Dispose();
+        Logs.Dispose();
+        await Server.DisposeAsync();
+    }
+}

@@ -1,0 +1,99 @@
+using System.Text.Json.Nodes;
+using CrewBot.Discord.Mapping;
+using CrewBot.Discord.StandIn;
+using CrewBot.Discord.Tests.Contracts;
+using CrewBot.Discord.Tests.Fakes;
+
+namespace CrewBot.Discord.Tests.Mapping;
+
+/// <summary>The whole room against the stand-in.</summary>
+internal sealed class RoomStage : IAsyncDisposable
+{
+    private readonly CancellationTokenSource _stopping = new();
+    private readonly DiscordRoom _room;
+    private GatewaySocket _socket = null!;
+
+    private RoomStage(StandInServer server, TimeProvider clock, string? testGuild)
+    {
+        Server = server;
+        Commands = TestCommands.Create(Logs);
+        var options = new DiscordOptions
+        {
+            Token = new BotToken(server.Settings.Token),
+            ApiBaseAddress = server.ApiAddress,
+            TestGuildId = testGuild,
+        };
+        _room = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, clock, Logs);
+        Run = _room.RunAsync(_stopping.Token);
+    }
+
+    public StandInServer Server { get; }
+    public LogBook Logs { get; } = new();
+    public TestCommands Commands { get; }
+    public CrewBot.Chat.Posts.IChatPost Posts => _room.Posts;
+    public Task Run { get; }
+    public InteractionMaker Make => Server.Interactions;
+
+    public static async Task<RoomStage> OpenAsync(
+        CancellationToken cancellationToken,
+        TimeProvider? clock = null,
+        string? testGuild = null,
+        StandInSettings? settings = null,
+        Action<StandInServer>? prepare = null)
+    {
+        var server = await StandInServer.StartAsync(settings);
+        prepare?.Invoke(server);
+        var stage = new RoomStage(server, clock ?? TimeProvider.System, testGuild);
+        stage._socket = await server.NextActiveAsync(cancellationToken);
+        return stage;
+    }
+
+    public Task SendAsync(JsonObject interaction) =>
+        StandInServer.DispatchAsync(_socket, "INTERACTION_CREATE", interaction);
+
+    /// <summary>Sends an interaction and waits for its first answer.</summary>
+    public async Task<JsonNode> AskAsync(JsonObject interaction, CancellationToken cancellationToken)
+    {
+        await SendAsync(interaction);
+        return (await Server.NextRequestAsync($"interactions/{interaction["id"]}/", cancellationToken)).Json!;
+    }
+
+    /// <summary>Opens and closes another room on the same server, as a restart does.</summary>
+    public async Task RegisterAgainAsync(CancellationToken cancellationToken)
+    {
+        var options = new DiscordOptions
+        {
+            Token = new BotToken(Server.Settings.Token),
+            ApiBaseAddress = Server.ApiAddress,
+        };
+        using var second = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, TimeProvider.System, Logs);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        var running = second.RunAsync(stop.Token);
+        await Server.NextActiveAsync(cancellationToken);
+        await Server.NextRequestAsync("with_localizations", cancellationToken);
+        await Logs.LineAsync("are registered as they should be", cancellationToken);
+        await stop.CancelAsync();
+        await running;
+    }
+
+    public Task StopAsync() => _stopping.CancelAsync();
+
+    /// <summary>Checks every body sent so far, where the published description is at hand.</summary>
+    public void CheckBodies()
+    {
+        if (ApiDescription.IfThere() is { } description)
+        {
+            Assert.All(Server.Requests, description.Check);
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _stopping.CancelAsync();
+        await Run.ContinueWith(static _ => { }, TaskScheduler.Default);
+        _room.Dispose();
+        _stopping.Dispose();
+        Logs.Dispose();
+        await Server.DisposeAsync();
+    }
+}

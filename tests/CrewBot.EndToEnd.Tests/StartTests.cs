@@ -1,0 +1,89 @@
+namespace CrewBot.EndToEnd.Tests;
+
+public sealed class StartTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("crewbot-").FullName;
+
+    [Fact]
+    public async Task Start_GoodOverlay_IsUsed()
+    {
+        var config = Overlaid("""{ "species": [ { "key": "walleye", "name": "Basin walleye" } ] }""");
+
+        var run = await Worker.RunAsync("say", "walleye 24ft", "--config", config);
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Contains("Basin walleye", run.Output, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Start_BadOverlay_NamesFileRecordAndFieldOfEveryFault()
+    {
+        var config = Overlaid("""
+            { "species": [ { "key": "walleye", "teeth": "blunt" }, { "key": "burbot", "bodyDepthShare": "deep" } ] }
+            """);
+
+        var run = await Worker.RunAsync("say", "walleye 24ft", "--config", config);
+
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Collection(
+            run.ErrorLines,
+            line => Assert.StartsWith("ours.json: species/walleye: teeth: ", line, StringComparison.Ordinal),
+            line => Assert.StartsWith("ours.json: species/burbot: bodyDepthShare: ", line, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Start_OverlayThatIsNoFile_StopsWithOneLine()
+    {
+        Directory.CreateDirectory(Path.Combine(_folder, "ours.json"));
+
+        var run = await Worker.RunAsync("--config", Config("""{ "CrewBot": { "KnowledgeFile": "ours.json" } }"""));
+
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("ours.json", Assert.Single(run.ErrorLines), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Start_OverlayThatMayNotBeRead_StopsWithOneLine()
+    {
+        Assert.SkipWhen(Environment.IsPrivilegedProcess, "A privileged user may read every file.");
+        var config = Overlaid("{}");
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("Windows keeps permissions otherwise.");
+        }
+        else
+        {
+            File.SetUnixFileMode(Path.Combine(_folder, "ours.json"), UnixFileMode.None);
+        }
+
+        var run = await Worker.RunAsync("--config", config);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("can't be read", Assert.Single(run.ErrorLines), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""{ "CrewBot": { "Units": "cubits" } }""", "CrewBot:Units is 'cubits': write customary or metric.")]
+    [InlineData("""{ "CrewBot": { "Unitz": "metric" } }""", "CrewBot:Unitz: there is no such key; nearest is CrewBot:Units.")]
+    public async Task Start_WrongSetting_StopsWithKeyValueAndRemedy(string settings, string line)
+    {
+        var run = await Worker.RunAsync("--config", Config(settings));
+
+        Assert.Equal((2, "", line + "\n"), (run.ExitCode, run.Output, run.Error.ReplaceLineEndings("\n")));
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private string Overlaid(string overlay)
+    {
+        File.WriteAllText(Path.Combine(_folder, "ours.json"), overlay);
+        return Config("""{ "CrewBot": { "KnowledgeFile": "ours.json" } }""");
+    }
+
+    private string Config(string settings)
+    {
+        var path = Path.Combine(_folder, "crew.json");
+        File.WriteAllText(path, settings);
+        return path;
+    }
+}

@@ -1,0 +1,54 @@
+using System.Diagnostics;
+
+namespace CrewBot.EndToEnd.Tests;
+
+/// <summary>Runs the built program as a process of its own, as a user's shell would.</summary>
+internal static class Worker
+{
+    /// <summary>The built program, beside the tests.</summary>
+    public static readonly string Program = Path.Combine(AppContext.BaseDirectory, "CrewBot.Worker.dll");
+
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    /// <summary>Runs the program to its end.</summary>
+    public static Task<WorkerRun> RunAsync(params string[] args) => RunAsync(new WorkerCall { Arguments = args });
+
+    /// <summary>Runs the program to its end; a program that does not end is a failure.</summary>
+    public static async Task<WorkerRun> RunAsync(WorkerCall call)
+    {
+        using var process = Start(call);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        stop.CancelAfter(Patience);
+        try
+        {
+            var output = process.StandardOutput.ReadToEndAsync(stop.Token);
+            var error = process.StandardError.ReadToEndAsync(stop.Token);
+            await process.StandardInput.WriteAsync(call.Input.AsMemory(), stop.Token);
+            process.StandardInput.Close();
+            await process.WaitForExitAsync(stop.Token);
+            return new WorkerRun(process.ExitCode, await output, await error);
+        }
+        finally
+        {
+            if (!process.HasExited)
+            {
+                process.Kill(entireProcessTree: true);
+            }
+        }
+    }
+
+    /// <summary>Starts the program with all its streams in the caller's hands.</summary>
+    public static Process Start(WorkerCall call)
+    {
+        var start = new ProcessStartInfo("dotnet", [Program, .. call.Arguments])
+        {
+            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+        };
+        foreach (var (name, value) in call.Environment)
+        {
+            start.Environment[name] = value;
+        }
+
+        return Process.Start(start)!;
+    }
+}
