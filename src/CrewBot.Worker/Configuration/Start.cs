@@ -1,3 +1,4 @@
+using CrewBot.Chat.Commands;
 using CrewBot.Worker.Rooms;
 using CrewBot.Worker.Rooms.Rendering;
 using Microsoft.Extensions.DependencyInjection;
@@ -32,7 +33,8 @@ internal static class Start
             return Refuse(faults, surroundings);
         }
 
-        using var host = Composition.Build(arguments, settings, knowledge, surroundings);
+        await using var book = settings.Database is { } database ? CrewBook.At(database) : CrewBook.None;
+        using var host = Composition.Build(arguments, settings, knowledge, book, surroundings);
         if (arguments.Say is { } say)
         {
             return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);

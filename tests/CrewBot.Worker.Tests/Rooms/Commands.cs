@@ -55,6 +55,6 @@ internal static class Commands
     {
         public override CommandOption<string> Words { get; } = Ask;
 
-        public override Expansion Expand(string words, CrewUnits units) => new([new("species", words)], []);
+        public override Expansion Expand(string words, Caller caller) => new([new("species", words)], []);
     }
 }
