@@ -90,6 +90,10 @@ internal sealed class FieldReader(JsonObject fields, string path, List<Misfit> m
     /// <summary>An object within the object.</summary>
     public T Inner<T>(string field, Func<FieldReader, T> read) => Required(field, stated => ObjectOf(stated, read));
 
+    /// <summary>An object within the object that may be left out.</summary>
+    public T? OptionalInner<T>(string field, Func<FieldReader, T> read)
+        where T : class => Find(field) is { } stated ? ObjectOf(stated, read) : null;
+
     /// <summary>Reads an object field by field and refuses what it does not know.</summary>
     public static T ObjectOf<T>(StatedValue stated, Func<FieldReader, T> read)
     {
