@@ -85,5 +85,5 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         [Length, Weight, Girth, Water, Depth, Presentation, Lure, Mood, Line, Fate, When, Note, Photo, Air, Confirm];
 
     internal static ChoiceReader<bool> Fates { get; } = new(
-        [("kept", true), ("released", false)], [("keep", true), ("let go", false), ("let-go", false), ("back", false)]);
+        [("kept", true), ("released", false)], [("keep", true), ("let go", false), ("back", false)]);
 }
