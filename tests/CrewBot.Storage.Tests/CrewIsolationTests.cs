@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.Json;
+using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Outbox;
@@ -24,6 +25,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(DateTimeOffset?)] = [At.AddDays(1), null],
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
+        [typeof(long?)] = [null],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -99,6 +101,16 @@ public sealed class CrewIsolationTests : DatabaseTest
                 await settings.SetChannelAsync("bravo", $"{crew}-secret");
                 await new OutboxRepository(session).AddAsync("catch", $"{crew}-secret", At);
                 await new RequestRepository(session).RememberAsync("bravo", member.Id, $"{crew}-secret", At);
+                var catches = new CatchRepository(session);
+                var entry = new CatchEntry
+                {
+                    MemberId = member.Id, Species = "walleye", CaughtAt = At, LoggedAt = At, WaterId = water, Note = $"{crew}-secret",
+                };
+                var fish = await catches.FindAsync(await catches.AddAsync(entry));
+                await catches.ReplaceAsync(fish!, entry, member.Id, At);
+                await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
+                _values[typeof(CatchEntry)] = [entry];
+                _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];
             });
         }

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>What a fish comes to: its weight, its condition, its category, and how it stands beside others.</summary>
-internal sealed class CatchAnswer(Request request, Species species, CatchEntry entry)
+internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Species species, CatchEntry entry)
 {
     private readonly List<Figure> _figures = [];
     private readonly List<string> _lines = [];
@@ -53,7 +53,7 @@ internal sealed class CatchAnswer(Request request, Species species, CatchEntry e
         [
             water,
             entry.Depth is { } depth ? CatchWords.Depth(depth, request) : null,
-            entry.Presentation,
+            entry.Presentation is { } key ? CatchWords.PresentationOf(key, knowledge) : null,
             entry.Lure,
             entry.Mood is { } mood ? $"{mood} mood" : null,
             entry.Line is { } line ? $"line {line}" : null,

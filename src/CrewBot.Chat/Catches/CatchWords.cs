@@ -40,6 +40,10 @@ internal static class CatchWords
     public static string NameOf(string key, TradeKnowledge knowledge) =>
         knowledge.Species.Has(key) ? knowledge.Species[key].Name : key;
 
+    /// <summary>What a presentation is called; its key where the knowledge no longer holds it.</summary>
+    public static string PresentationOf(string key, TradeKnowledge knowledge) =>
+        knowledge.Presentations.Has(key) ? knowledge.Presentations[key].Name : key;
+
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 

@@ -78,7 +78,8 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
             .Select(logged => (logged, Relative: RelativeWeight.Of(
                 knowledge.Species[logged.Entry.Species], logged.Entry.Length!.Value.Length, logged.Entry.Weight!.Value.Mass)))
             .Where(pair => pair.Relative is not null)
-            .MaxBy(pair => pair.Relative!.Share.Percent);
+            .OrderByDescending(pair => pair.Relative!.Share.Percent)
+            .FirstOrDefault();
         if (fattest.Relative is { } best)
         {
             yield return $"In best condition (relative weight of weighed fish): {CatchWords.NameOf(fattest.logged.Entry.Species, knowledge)} at {best.Share.Percent:0} %, {fattest.logged.Angler} (#{fattest.logged.Number}).";

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -6,7 +7,7 @@ using CrewBot.Storage.Crews;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Answers <c>/catch log</c>: stores one fish for whoever sent the request.</summary>
-public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, CrewBook book) : ICommandHandler
+public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
 {
     // What held at one fish is taken to hold at the next only on the same day out.
     private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
@@ -41,7 +42,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Cre
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
         var number = await catches.AddAsync(entry);
         var water = (await catches.FindAsync(number))!.Water;
-        return new CatchAnswer(request, species, entry).Of(number, "logged", water, crewBest, ownBest, assumed);
+        return new CatchAnswer(request, knowledge, species, entry).Of(number, "logged", water, crewBest, ownBest, assumed);
     }
 
     private async Task<CatchEntry> EntryAsync(
@@ -75,7 +76,8 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Cre
             WaterId = Or(options.Water, given, known.Item2, _ => known.Item1),
             Depth = Or(options.Depth, Given(request, options.Depth), before?.Entry.Depth, depth => CatchWords.Depth(depth!.Value, request)),
             Presentation = Or(
-                options.Presentation, request.GetOr(options.Presentation, null!)?.Key, down?.Presentation ?? before?.Entry.Presentation, key => key),
+                options.Presentation, request.GetOr(options.Presentation, null!)?.Key, down?.Presentation ?? before?.Entry.Presentation,
+                key => CatchWords.PresentationOf(key, knowledge)),
             Lure = request.GetOr(options.Lure, null!),
             Mood = Or(
                 options.Mood, request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : null, before?.Entry.Mood,

@@ -1,4 +1,6 @@
 using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Requests;
 using CrewBot.Storage.Schema;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -84,6 +86,30 @@ public sealed class ShapeTests : IDisposable
         Assert.Contains("another program", refusal.Message, StringComparison.Ordinal);
         await using var after = Open();
         Assert.Equal(["tackle"], await after.QueryAsync<string>("SELECT name FROM sqlite_schema WHERE type = 'table'"));
+    }
+
+    [Fact]
+    public async Task OpenAsync_FileOfTheFirstShapeWithDataInIt_KeepsIt()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 1);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key, units, zone) VALUES (1, 'alpha', 'metric', 'America/Winnipeg');
+                INSERT INTO member (id, crew_id, platform_id, name, role) VALUES (1, 1, 'ana', 'Ana', 'owner');
+                INSERT INTO water (id, crew_id, name) VALUES (1, 1, 'Loon Basin');
+                INSERT INTO water_name (crew_id, plain, water_id, name) VALUES (1, 'loon basin', 1, 'Loon Basin');
+                INSERT INTO handled_request (crew_id, request_id, member_id, answer, handled_at_ms) VALUES (1, 'r1', 1, 'first', 1);
+                """);
+            Assert.Equal(1, await Shape.CheckAsync(old, "file"));
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        Assert.Equal(Shape.Newest, await database.Writing.QuerySingleAsync<int>("PRAGMA user_version"));
+        Assert.Equal("Ana", (await database.ReadAsync("alpha", session => new MemberRepository(session).FindAsync("ana"), Cancellation))!.Name);
+        Assert.Equal("Loon Basin", Assert.Single(await database.ReadAsync("alpha", session => new WaterRepository(session).AllAsync(), Cancellation)).Name);
+        Assert.Equal("first", await database.ReadAsync("alpha", session => new RequestRepository(session).FindAnswerAsync("r1"), Cancellation));
     }
 
     public void Dispose() => _folder.Dispose();
