@@ -7,7 +7,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace CrewBot.Benchmarks;
 
 /// <summary>Commands from the parsed request to the reply.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MedianColumn]
 public class CommandBenchmarks
 {
     private readonly Dispatcher _dispatcher;

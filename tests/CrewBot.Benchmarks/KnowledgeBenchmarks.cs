@@ -5,7 +5,7 @@ using CrewBot.Core.Knowledge;
 namespace CrewBot.Benchmarks;
 
 /// <summary>Reading and checking the whole of the trade's knowledge with a crew's file over it, as a start does once.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MedianColumn]
 public class KnowledgeBenchmarks
 {
     private readonly byte[] _overlay = Encoding.UTF8.GetBytes(

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace CrewBot.Benchmarks;
 
 /// <summary>The two integrations that a plan leans on, at 30 ft on 6-lb braid.</summary>
-[MemoryDiagnoser]
+[MemoryDiagnoser, MedianColumn]
 public class WaterBenchmarks
 {
     private readonly SinkingBody _jig = new(Mass.FromOunces(1.0 / 8), Density.FromKilogramsPerCubicMeter(11340), 0.5);

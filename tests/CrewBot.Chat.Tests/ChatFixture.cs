@@ -24,16 +24,20 @@ public sealed class ChatFixture : IDisposable
     public async Task<Reply> SayAsync(string line, CrewUnits units = CrewUnits.Customary)
     {
         var typed = CommandText.Read(line, Catalog);
-        return typed.Fault is { } fault ? Reply.Refuse(fault) : await CallAsync(typed.Value!, units);
+        return typed.Fault is { } fault ? Reply.Refuse(fault) : await AnswerAsync(CallOf(typed.Value!, units));
     }
 
     /// <summary>Answers options as a platform's form delivers them.</summary>
-    public async Task<Reply> CallAsync(string path, params (string Name, string Text)[] options) =>
-        await CallAsync(new TypedCommand(path, options.ToDictionary(option => option.Name, option => option.Text)), CrewUnits.Customary);
+    public Task<Reply> CallAsync(string path, params (string Name, string Text)[] options) =>
+        AnswerAsync(CallOf(new TypedCommand(path, options.ToDictionary(option => option.Name, option => option.Text)), CrewUnits.Customary));
+
+    /// <summary>A typed line as a call, not yet answered.</summary>
+    public CommandCall CallOf(string line) => CallOf(CommandText.Read(line, Catalog).Value!, CrewUnits.Customary);
+
+    public Task<Reply> AnswerAsync(CommandCall call) => Dispatcher.AnswerAsync(call, TestContext.Current.CancellationToken);
 
     public void Dispose() => _services.Dispose();
 
-    private Task<Reply> CallAsync(TypedCommand command, CrewUnits units) => Dispatcher.AnswerAsync(
-        new CommandCall("request-1", DateTimeOffset.UnixEpoch, Angler(units), command.Path, command.Options),
-        TestContext.Current.CancellationToken);
+    private static CommandCall CallOf(TypedCommand command, CrewUnits units) =>
+        new("request-1", DateTimeOffset.UnixEpoch, Angler(units), command.Path, command.Options);
 }

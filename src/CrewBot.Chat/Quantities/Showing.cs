@@ -22,10 +22,10 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     public static Showing In(CrewUnits units) => units == CrewUnits.Customary ? Customary : Metric;
 
     /// <summary>A depth: "24 ft (7.3 m)".</summary>
-    public string Depth(Length depth) => Pair($"{Round(depth.Feet, 1)} ft", $"{Round(depth.Meters, 1)} m");
+    public string Depth(Length depth) => Pair(Round(depth.Feet, 1), "ft", Round(depth.Meters, 1), "m");
 
     /// <summary>Line on a reel: "196 yd (179 m)".</summary>
-    public string Reel(Length line) => Pair($"{Round(line.Yards, 0)} yd", $"{Round(line.Meters, 0)} m");
+    public string Reel(Length line) => Pair(Round(line.Yards, 0), "yd", Round(line.Meters, 0), "m");
 
     /// <summary>A length at hand: "30 in (76 cm)".</summary>
     public string Gap(Length gap) => Pair(GapInInches(gap), GapInCentimetres(gap));
@@ -34,13 +34,13 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     public static string Fine(Length diameter) => $"{diameter.Millimeters.ToString(diameter.Millimeters < 1 ? "0.00" : "0.0", CultureInfo.InvariantCulture)} mm";
 
     /// <summary>The mass of a lure: "1/8 oz (3.5 g)".</summary>
-    public string Lure(Mass mass) => Pair($"{Fraction(mass.Ounces)} oz", $"{Significant(mass.Grams)} g");
+    public string Lure(Mass mass) => Pair($"{Fraction(mass.Ounces)} oz", $"{Text(Significant(mass.Grams))} g");
 
     /// <summary>The mass of a fish: "4.4 lb (2 kg)".</summary>
-    public string Fish(Mass mass) => Pair($"{Significant(mass.Pounds)} lb", $"{Significant(mass.Kilograms)} kg");
+    public string Fish(Mass mass) => Pair(Significant(mass.Pounds), "lb", Significant(mass.Kilograms), "kg");
 
     /// <summary>A line's test, as its label gives it: "10 lb (4.5 kg)".</summary>
-    public string Test(Force test) => Pair($"{Round(test.PoundsForce, 1)} lb", $"{Round(test.KilogramsForce, 1)} kg");
+    public string Test(Force test) => Pair(Round(test.PoundsForce, 1), "lb", Round(test.KilogramsForce, 1), "kg");
 
     /// <summary>A pull as a hand scale reads it: "3.0 lb (1.4 kg)".</summary>
     public string Pull(Force pull) => Pair($"{Tenth(pull.PoundsForce)} lb", $"{Tenth(pull.KilogramsForce)} kg");
@@ -51,10 +51,10 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     /// <summary>A temperature: "10 °F (-12 °C)".</summary>
     public string Degrees(Temperature temperature) =>
-        Pair($"{Round(temperature.DegreesFahrenheit, 0)} °F", $"{Round(temperature.DegreesCelsius, 0)} °C");
+        Pair(Round(temperature.DegreesFahrenheit, 0), "°F", Round(temperature.DegreesCelsius, 0), "°C");
 
     /// <summary>A current or a sinking speed: "2.1 ft/s (0.64 m/s)".</summary>
-    public string Pace(Speed speed) => Pair($"{Significant(speed.FeetPerSecond)} ft/s", $"{Significant(speed.MetersPerSecond)} m/s");
+    public string Pace(Speed speed) => Pair(Significant(speed.FeetPerSecond), "ft/s", Significant(speed.MetersPerSecond), "m/s");
 
     /// <summary>A span of time: "8 s", "1 min 20 s".</summary>
     public static string Span(Duration time)
@@ -78,10 +78,17 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         Temperature temperature => Degrees(temperature),
         Speed speed => Pace(speed),
         Duration time => Span(time),
-        Angle angle => $"{Round(angle.Degrees, 0)}°",
+        Angle angle => $"{Text(Round(angle.Degrees, 0))}°",
         IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
         _ => arg?.ToString() ?? "",
     };
+
+    private string Pair(double customary, string customaryUnit, double metric, string metricUnit) => _customaryFirst
+        ? Written(customary, customaryUnit, metric, metricUnit)
+        : Written(metric, metricUnit, customary, customaryUnit);
+
+    private static string Written(double first, string firstUnit, double second, string secondUnit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{first:0.####} {firstUnit} ({second:0.####} {secondUnit})");
 
     private string Pair(string customary, string metric) =>
         _customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
@@ -89,15 +96,15 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     private static string GapInInches(Length gap) => gap.Inches switch
     {
         < 0.995 => $"{Fraction(gap.Inches)} in",
-        < 36 => $"{Round(gap.Inches, gap.Inches < 10 ? 1 : 0)} in",
-        _ => $"{Round(gap.Feet, 1)} ft",
+        < 36 => $"{Text(Round(gap.Inches, gap.Inches < 10 ? 1 : 0))} in",
+        _ => $"{Text(Round(gap.Feet, 1))} ft",
     };
 
     private static string GapInCentimetres(Length gap) => gap.Centimeters switch
     {
-        < 1 => $"{Round(gap.Millimeters, 0)} mm",
-        < 91 => $"{Round(gap.Centimeters, 0)} cm",
-        _ => $"{Round(gap.Meters, 1)} m",
+        < 1 => $"{Text(Round(gap.Millimeters, 0))} mm",
+        < 91 => $"{Text(Round(gap.Centimeters, 0))} cm",
+        _ => $"{Text(Round(gap.Meters, 1))} m",
     };
 
     // Labels give small weights as fractions of an ounce: binary ones, or one over a whole number.
@@ -117,7 +124,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         var sixtyFourths = (int)Math.Round(ounces * 64);
         if (Math.Abs((ounces * 64) - sixtyFourths) > 0.02 || sixtyFourths == 0)
         {
-            return Significant(ounces);
+            return Text(Significant(ounces));
         }
 
         var whole = sixtyFourths / 64;
@@ -137,11 +144,13 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 
-    private static string Round(double number, int places) =>
-        (Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
+    private static string Text(double number) => number.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private static double Round(double number, int places) =>
+        Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0; // no negative zero
 
     // Two figures are as much as the trade's numbers bear.
-    private static string Significant(double number) => Round(number, Math.Abs(number) switch
+    private static double Significant(double number) => Round(number, Math.Abs(number) switch
     {
         >= 10 => 0,
         >= 1 => 1,

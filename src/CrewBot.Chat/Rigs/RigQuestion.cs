@@ -18,35 +18,34 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     public static RigQuestion From(Request request, RigOptions options)
     {
         var assumed = new List<string>();
-        T Or<T>(CommandOption<T> option, T otherwise, string named)
+        T Or<T>(CommandOption<T> option, T otherwise, FormattableString named)
         {
             if (request.TryGet(option, out var given))
             {
                 return given;
             }
 
-            assumed.Add(named);
+            assumed.Add(named.ToString(request.Show));
             return otherwise;
         }
 
         var species = request.Get(options.Species);
         var rules = request.GetOr(options.Lake, null!);
-        var show = request.Show;
         var ask = new RigAsk
         {
             Species = species,
             AlsoThere = [.. request.GetOr(options.AlsoThere, []).Where(other => other.Key != species.Key)],
-            Depth = Or(options.Depth, species.Depth.Usual, $"{show.Depth(species.Depth.Usual)} of water"),
-            Mood = Or(options.Mood, Mood.Neutral, "neutral mood"),
-            Size = Or(options.Size, FishSize.Typical, "typical fish"),
+            Depth = Or(options.Depth, species.Depth.Usual, $"{species.Depth.Usual} of water"),
+            Mood = Or(options.Mood, Mood.Neutral, $"neutral mood"),
+            Size = Or(options.Size, FishSize.Typical, $"typical fish"),
             Bait = request.GetOr(options.Bait, null!),
-            Place = Or(options.Place, Place.Open, "open ice"),
+            Place = Or(options.Place, Place.Open, $"open ice"),
             Air = request.TryGet(options.Air, out var air) ? air : null,
-            Water = Or(options.Water, UnderIce, $"{show.Degrees(UnderIce)} water"),
-            Current = Or(options.Current, Speed.Zero, "no current"),
+            Water = Or(options.Water, UnderIce, $"{UnderIce} water"),
+            Current = Or(options.Current, Speed.Zero, $"no current"),
             Rules = rules,
             Without = request.GetOr(options.Without, new HashSet<string>()),
-            Hole = Or(options.Hole, UsualHole, $"{show.Gap(UsualHole)} hole"),
+            Hole = Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
             Presentation = request.GetOr(options.Presentation, null!),
             Step = request.GetOr(options.Step, 0),
         };

@@ -17,6 +17,12 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
     private static readonly Length JiggedBiteLeader = Length.FromInches(12);
     private static readonly Length SetBiteLeader = Length.FromInches(18);
 
+    private readonly Dictionary<HardwareKind, Hardware[]> _metal = knowledge.Hardware
+        .GroupBy(piece => piece.Kind)
+        .ToDictionary(kind => kind.Key, kind => kind.OrderBy(piece => piece.Rated.Newtons).ToArray());
+
+    private readonly Knot[] _joins = [.. JoinsInOrder.Select(key => knowledge.Knots[key])];
+
     /// <summary>Chooses the lines.</summary>
     /// <param name="ask">What is asked.</param>
     /// <param name="presentation">How it will be fished; it has an outfit for the species' class.</param>
@@ -49,18 +55,17 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
         var rung = Math.Clamp(usual + StepsFor(ask.Size), 0, knowledge.Outfits.Count - 1);
         var start = rung;
         var tooWeak = false;
-        var joins = JoinsInOrder.Select(key => knowledge.Knots[key]).ToList();
         while (true)
         {
             var outfit = knowledge.Outfits[rung];
-            foreach (var join in joins)
+            foreach (var join in _joins)
             {
                 var tied = Tie(ask, presentation, outfit, main, leader, join);
                 var holds = WeakestLink.Of(RigStrength.LinksOf(tied)).Low >= pull;
-                var last = rung == knowledge.Outfits.Count - 1 && (join == joins[^1] || tied.Join != join);
+                var last = rung == knowledge.Outfits.Count - 1 && (join == _joins[^1] || tied.Join != join);
                 if ((holds && !OutlastsMainline(tied)) || last)
                 {
-                    var why = new LineReasons(ask, presentation, outfit, tied, pull, joins[0]);
+                    var why = new LineReasons(ask, presentation, outfit, tied, pull, _joins[0]);
                     return new RigParts(outfit, tied, why.Give(usual, start, rung, tooWeak));
                 }
 
@@ -123,10 +128,15 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
     }
 
     // The smallest piece that is no weaker than the line it stands in.
-    private IEnumerable<Hardware> Metal(bool wanted, HardwareKind kind, Force line)
+    private Hardware[] Metal(bool wanted, HardwareKind kind, Force line)
     {
-        var pieces = knowledge.Hardware.Where(piece => piece.Kind == kind).OrderBy(piece => piece.Rated.Newtons).ToList();
-        return wanted ? [pieces.FirstOrDefault(piece => piece.Rated >= line) ?? pieces[^1]] : [];
+        if (!wanted)
+        {
+            return [];
+        }
+
+        var pieces = _metal[kind];
+        return [Array.Find(pieces, piece => piece.Rated >= line) ?? pieces[^1]];
     }
 
     private static Length LengthOf(Species species, Presentation presentation, bool bite) => bite

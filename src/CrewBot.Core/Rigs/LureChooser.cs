@@ -7,6 +7,7 @@ namespace CrewBot.Core.Rigs;
 /// <summary>Chooses the size, weight and material of a lure.</summary>
 internal sealed class LureChooser(TradeKnowledge knowledge)
 {
+    private const double SameWithinKilograms = 1e-6;
     private const string SplitShotBody = "split shot";
 
     private static readonly Length Deep = Length.FromMeters(3);
@@ -26,7 +27,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
         var usual = materials[0];
         var ladder = presentation.Sizes.Select(size => size.Weight).ToList();
         var start = Math.Clamp(
-            ladder.IndexOf(presentation.StartWeight[ask.Species.Class]) + Steps(ask.Mood) + Steps(ask.Size), 0, ladder.Count - 1);
+            RungOf(presentation.StartWeight[ask.Species.Class], ladder) + Steps(ask.Mood) + Steps(ask.Size), 0, ladder.Count - 1);
         var probe = new Lure(presentation, ladder[0], usual);
         var hindrance = Unhelpful(line);
         var reaches = LureWeight.LightestToReach(
@@ -52,7 +53,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             return (FormattableString)$"no {presentation.Name} carries a hook for a {Word(ask.Size)} {ask.Species.Name}";
         }
 
-        var sinks = Math.Max(ladder.IndexOf(reaches.Value), ladder.IndexOf(holds.Value));
+        var sinks = Math.Max(RungOf(reaches.Value, ladder), RungOf(holds.Value, ladder));
         var needed = Math.Max(sinks, hooked);
         var rung = Math.Max(needed, Math.Clamp(start + ask.Step, 0, ladder.Count - 1));
         var material = ask.Mood == Mood.Negative && ask.Depth >= Deep
@@ -70,6 +71,9 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
                 .. lure.IsPlainMetal ? [new Reason("material", Material(ask, lure, usual))] : Array.Empty<Reason>(),
             ]);
     }
+
+    // Quantities are compared by their number: their own equality tells 16 oz from 1 lb, and costs memory.
+    private static int RungOf(Mass weight, List<Mass> ladder) => ladder.FindIndex(rung => rung.Kilograms > weight.Kilograms - SameWithinKilograms);
 
     // The two scales use the same letters for different masses, so both are named.
     private IEnumerable<Reason> Shot(Presentation presentation, Mass weight)

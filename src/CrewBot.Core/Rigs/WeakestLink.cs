@@ -17,14 +17,17 @@ public sealed record WeakestLink(string Place, Force Low, Force High)
     /// <exception cref="ArgumentException"><paramref name="links"/> is empty.</exception>
     public static WeakestLink Of(IEnumerable<Link> links)
     {
-        var all = links.ToList();
-        if (all.Count == 0)
+        Link? weakest = null;
+        var high = double.PositiveInfinity;
+        foreach (var link in links)
         {
-            throw new ArgumentException("A rig has at least one link.", nameof(links));
+            weakest = weakest is null || link.Low.Newtons < weakest.Low.Newtons ? link : weakest;
+            high = Math.Min(high, link.High.Newtons);
         }
 
-        var first = all.MinBy(link => link.Low.Newtons)!;
-        return new WeakestLink(first.Place, first.Low, Force.FromNewtons(all.Min(link => link.High.Newtons)));
+        return weakest is null
+            ? throw new ArgumentException("A rig has at least one link.", nameof(links))
+            : new WeakestLink(weakest.Place, weakest.Low, Force.FromNewtons(high));
     }
 
     /// <summary>Tells whether one link is sure to part before another, whatever the knots turn out to hold.</summary>

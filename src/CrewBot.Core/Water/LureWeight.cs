@@ -71,7 +71,7 @@ public static class LureWeight
     {
         for (var rung = 1; rung < ladder.Count; rung++)
         {
-            if (!(ladder[rung].Grams > ladder[rung - 1].Grams))
+            if (!(ladder[rung].Kilograms > ladder[rung - 1].Kilograms))
             {
                 throw new ArgumentException("Each weight must be heavier than the one before.", nameof(ladder));
             }

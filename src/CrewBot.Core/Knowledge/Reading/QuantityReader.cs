@@ -1,6 +1,7 @@
 using System.Globalization;
 using CrewBot.Core.Rigs;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace CrewBot.Core.Knowledge.Reading;
 
@@ -19,6 +20,7 @@ internal static class QuantityReader
         _ => null,
     });
 
+    // Kept in kilograms: from the base unit every other is a plain factor, between two others it is looked up each time.
     public static Mass Mass(StatedValue stated) => Read<Mass>(stated, "1/8 oz", (number, unit) => unit switch
     {
         "g" => UnitsNet.Mass.FromGrams(number),
@@ -26,7 +28,7 @@ internal static class QuantityReader
         "oz" => UnitsNet.Mass.FromOunces(number),
         "lb" => UnitsNet.Mass.FromPounds(number),
         _ => null,
-    });
+    }).ToUnit(MassUnit.Kilogram);
 
     /// <summary>A line's test or a rated strength: a force, but every label states it as a weight.</summary>
     public static Force Test(StatedValue stated) => Read<Force>(stated, "10 lb", (number, unit) => unit switch
