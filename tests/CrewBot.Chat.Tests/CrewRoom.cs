@@ -21,7 +21,7 @@ public sealed class CrewRoom : IAsyncDisposable
     /// <summary>When the next request is sent.</summary>
     public DateTimeOffset Now { get; set; } = new(2027, 1, 16, 20, 0, 0, TimeSpan.Zero);
 
-    private CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
+    public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
 
     /// <summary>Answers one typed line.</summary>
     public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string crew = "tamarack", string? id = null)

@@ -10,6 +10,8 @@ public sealed class Database : IAsyncDisposable
     private readonly GroupCommit _writer;
     private readonly CrewNumbers _crews = new();
 
+    private int _isClosed;
+
     private Database(ConnectionFactory connections, GroupCommit writer)
     {
         _connections = connections;
@@ -105,6 +107,11 @@ public sealed class Database : IAsyncDisposable
     /// <summary>Waits for the writes under way and closes the file.</summary>
     public async ValueTask DisposeAsync()
     {
+        if (Interlocked.Exchange(ref _isClosed, 1) == 1)
+        {
+            return;
+        }
+
         try
         {
             await _writer.RunAsync(_ => Task.FromResult(true), CancellationToken.None);

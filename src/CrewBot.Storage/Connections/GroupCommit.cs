@@ -80,7 +80,17 @@ internal sealed class GroupCommit : IAsyncDisposable
         {
             while (Take() is { Count: > 0 } group)
             {
-                await WriteAsync(group);
+                try
+                {
+                    await WriteAsync(group);
+                }
+#pragma warning disable CA1031 // Nobody may wait for ever, whatever the connection throws.
+                catch (Exception fault)
+#pragma warning restore CA1031
+                {
+                    group.ForEach(write => write.Fault = fault);
+                }
+
                 group.ForEach(write => write.Tell());
                 if (!_waiting.IsEmpty)
                 {

@@ -27,6 +27,11 @@ internal static class Start
             return await new SelfCheck(settings, surroundings).RunAsync(CancellationToken.None);
         }
 
+        if (arguments.Copy is { } copy)
+        {
+            return await new CopyOnce(settings, surroundings).RunAsync(copy);
+        }
+
         var (knowledge, faults) = KnowledgeFile.Read(settings.KnowledgeFile);
         if (knowledge is null)
         {
