@@ -29,7 +29,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
     public async Task ServeAsync(HttpContext context)
     {
         var userAgent = context.Request.Headers.UserAgent.ToString();
-        if (userAgent.Length == 0)
+        if (userAgent.Length == 0 && settings.TurnsNamelessAway)
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
             return;

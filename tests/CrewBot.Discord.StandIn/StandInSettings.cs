@@ -10,6 +10,9 @@ public sealed class StandInSettings
     public int StartsLeft { get; set; } = 1000;
     public int MaxConcurrency { get; set; } = 1;
 
+    /// <summary>Refuses an upgrade without a User-Agent, as some compatible servers do; the platform itself does not.</summary>
+    public bool TurnsNamelessAway { get; set; } = true;
+
     /// <summary>Off: the socket opens and nothing is said.</summary>
     public bool Greets { get; set; } = true;
 

@@ -77,7 +77,8 @@ public sealed class RoomTests
         Assert.SkipUnless(File.Exists("/usr/bin/script") && OperatingSystem.IsLinux(), "Needs script from util-linux for a pseudo-terminal.");
         var start = new ProcessStartInfo("/usr/bin/script", ["-qec", $"dotnet {Worker.Program}", "/dev/null"])
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
             Environment = { ["TERM"] = "xterm", ["XDG_STATE_HOME"] = "/proc/none", ["NO_COLOR"] = "" },
         };
         using var terminal = Process.Start(start)!;

@@ -44,7 +44,9 @@ internal static class Worker
     {
         var start = new ProcessStartInfo("dotnet", [Program, .. call.Arguments])
         {
-            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         // No test writes to the database of whoever runs it.
         start.Environment["XDG_STATE_HOME"] = State.FullName;

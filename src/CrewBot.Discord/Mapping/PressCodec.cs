@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using CrewBot.Chat.Commands;
@@ -20,6 +21,9 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
     private const string Remembered = "*";
     private const string Digits = "0123456789abcdefghijklmnopqrstuvwxyz";
 
+    private readonly FrozenDictionary<string, string> _checksums =
+        catalog.Commands.ToFrozenDictionary(info => info.Path, Checksum);
+
     /// <summary>Writes the id; null for a command that does not exist.</summary>
     public string? Write(Press press)
     {
@@ -29,10 +33,10 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
         }
 
         var id = new StringBuilder()
-            .Append(Version).Append((char)press.Kind).Append(Checksum(handler.Info)).Append(Packed(press.Path));
+            .Append(Version).Append((char)press.Kind).Append(_checksums[press.Path]).Append(Packed(press.Path));
         foreach (var (name, value) in press.Options)
         {
-            var place = handler.Info.Options.ToList().FindIndex(option => option.Name == name);
+            var place = PlaceOf(name, handler.Info.Options);
             if (place < 0 || place >= Digits.Length)
             {
                 return null;
@@ -60,7 +64,7 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
 
         var parts = id[2..].Split(Separator);
         return parts[0].Length > 2 && catalog.TryFind(Unpacked(parts[0][2..]), out var handler)
-            && Checksum(handler.Info) == parts[0][..2]
+            && _checksums[handler.Info.Path] == parts[0][..2]
             && TryReadOptions(handler.Info, parts.AsSpan(1), out var options)
                 ? new Press(kind, handler.Info.Path, options)
                 : null;
@@ -81,6 +85,17 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
         }
 
         return true;
+    }
+
+    private static int PlaceOf(string name, IReadOnlyList<CommandOption> options)
+    {
+        var place = options.Count - 1;
+        while (place >= 0 && options[place].Name != name)
+        {
+            place--;
+        }
+
+        return place;
     }
 
     /// <summary>Two characters over the path and the options in their order (FNV-1a, folded).</summary>

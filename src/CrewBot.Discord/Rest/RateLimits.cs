@@ -20,7 +20,7 @@ internal sealed class RateLimits(TimeProvider clock)
 
     /// <summary>Waits until the route may be called.</summary>
     /// <returns>The place in its bucket, to be left with the answer; null where the route has none.</returns>
-    /// <exception cref="RateLimitedException">The wait would be longer than <paramref name="patience"/>.</exception>
+    /// <exception cref="DiscordApiException">The wait would be longer than <paramref name="patience"/>.</exception>
     public async ValueTask<Bucket?> EnterAsync(Route route, TimeSpan patience, CancellationToken cancellationToken)
     {
         if (route.Unbucketed)
@@ -32,7 +32,7 @@ internal sealed class RateLimits(TimeProvider clock)
         var tooLong = await bucket.EnterAsync(patience, cancellationToken);
         if (tooLong > TimeSpan.Zero)
         {
-            throw new RateLimitedException(route, tooLong);
+            throw DiscordApiException.Limited(route, tooLong);
         }
 
         try
@@ -65,7 +65,7 @@ internal sealed class RateLimits(TimeProvider clock)
         {
             if (wait > patience)
             {
-                throw new RateLimitedException(route, wait);
+                throw DiscordApiException.Limited(route, wait);
             }
 
             await Task.Delay(wait, clock, cancellationToken);

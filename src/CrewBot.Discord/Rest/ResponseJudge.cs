@@ -116,7 +116,7 @@ internal sealed class ResponseJudge(TimeProvider clock) : IDisposable
     /// </summary>
     private static Attempt Later(RestCall call, TimeSpan wait, bool everything)
     {
-        var limited = new RateLimitedException(call.Route, wait);
+        var limited = DiscordApiException.Limited(call.Route, wait);
         if (wait > call.PatienceLeft)
         {
             return call.Failed(limited);

@@ -86,7 +86,7 @@ internal sealed class RestClient(HttpClient http, DiscordOptions options, TimePr
         {
             bucket = await _limits.EnterAsync(call.Route, call.PatienceLeft, cancellationToken);
         }
-        catch (RateLimitedException limited)
+        catch (DiscordApiException limited)
         {
             return call.Failed(limited);
         }

@@ -32,8 +32,14 @@ internal static class Asks
         AnySpecies, Gen.Enum<FishSize>(), Gen.Enum<Mood>(), AnySpecies.List[0, 2], Gen.Int[-5, 5], Gen.Bool,
         (species, size, mood, also, step, stepped) => new RigAsk
         {
-            Species = species, Size = size, Mood = mood, AlsoThere = also, Step = stepped ? step : 0,
-            Depth = species.Depth.Usual, Water = Make.Water(4), Hole = Length.FromInches(8),
+            Species = species,
+            Size = size,
+            Mood = mood,
+            AlsoThere = also,
+            Step = stepped ? step : 0,
+            Depth = species.Depth.Usual,
+            Water = Make.Water(4),
+            Hole = Length.FromInches(8),
         });
 
     private static Gen<(Length Depth, Speed Current, Temperature Water, Place Place, Temperature? Air, Length Hole)> Conditions { get; } =
@@ -53,7 +59,10 @@ internal static class Asks
             1 => Water() with { LeadBanned = leadBanned, HooksPerLine = hooks > 0 ? hooks : null },
             _ => Water() with
             {
-                LeadBanned = leadBanned, TreblesPerLine = trebles, Lines = 2, BarblessOnly = leadBanned,
+                LeadBanned = leadBanned,
+                TreblesPerLine = trebles,
+                Lines = 2,
+                BarblessOnly = leadBanned,
                 Baits = baits.Length > 0 ? baits : null,
             },
         });
@@ -65,8 +74,16 @@ internal static class Asks
         Sometimes(AnyPresentation, oneIn: 2),
         (fish, conditions, without, rules, bait, presentation) => fish with
         {
-            Depth = conditions.Depth, Current = conditions.Current, Water = conditions.Water, Place = conditions.Place,
-            Air = conditions.Air, Hole = conditions.Hole, Without = without, Rules = rules, Bait = bait, Presentation = presentation,
+            Depth = conditions.Depth,
+            Current = conditions.Current,
+            Water = conditions.Water,
+            Place = conditions.Place,
+            Air = conditions.Air,
+            Hole = conditions.Hole,
+            Without = without,
+            Rules = rules,
+            Bait = bait,
+            Presentation = presentation,
         });
 
     /// <summary>The same, with the presentation settled, so that two answers can be compared.</summary>

@@ -29,7 +29,9 @@ public sealed class RigCheckerTests
     public void Check_WireForPike_IsNoFault() => Assert.Empty(Faults(
         Strong with
         {
-            Leader = Leader("steel", 27), LureKnot = Knowledge.Knots["crimp"], Join = Knowledge.Knots["palomar"],
+            Leader = Leader("steel", 27),
+            LureKnot = Knowledge.Knots["crimp"],
+            Join = Knowledge.Knots["palomar"],
             Hardware = [Knowledge.Hardware["swivel-10"]],
         },
         Against("northern-pike")));
@@ -163,7 +165,9 @@ public sealed class RigCheckerTests
 
     private static RigSituation Against(string species, FishSize size = FishSize.Typical) => new()
     {
-        Species = Knowledge.Species[species], Size = size, Water = Temperature.FromDegreesCelsius(4),
+        Species = Knowledge.Species[species],
+        Size = size,
+        Water = Temperature.FromDegreesCelsius(4),
     };
 
     private static LineChoice Line(string material, double pounds) => new(Knowledge.Lines[material], Force.FromPoundsForce(pounds));

@@ -183,7 +183,11 @@ public sealed class RigPlannerPropertyTests
 
     private static RigSituation Situation(RigAsk ask) => new()
     {
-        Species = ask.Species, Size = ask.Size, Depth = ask.Depth, Current = ask.Current, Water = ask.Water,
+        Species = ask.Species,
+        Size = ask.Size,
+        Depth = ask.Depth,
+        Current = ask.Current,
+        Water = ask.Water,
     };
 
     private static string Told(RigPlanner planner, RigAsk ask)

@@ -295,7 +295,12 @@ public sealed class RigPlannerTests
         {
             Rules = Asks.Water() with
             {
-                Lines = 2, HooksPerLine = 3, TreblesPerLine = 1, BarblessOnly = false, LeadBanned = false, Baits = Enum.GetValues<BaitKind>(),
+                Lines = 2,
+                HooksPerLine = 3,
+                TreblesPerLine = 1,
+                BarblessOnly = false,
+                LeadBanned = false,
+                Baits = Enum.GetValues<BaitKind>(),
             },
         }).OpenRules);
 

@@ -40,7 +40,10 @@ public sealed class TerminalRoomTests
     {
         var desk = new Desk
         {
-            Input = "mackerel\nexit\n", InputIsTerminal = true, OutputIsTerminal = true, Environment = { ["TERM"] = "dumb" },
+            Input = "mackerel\nexit\n",
+            InputIsTerminal = true,
+            OutputIsTerminal = true,
+            Environment = { ["TERM"] = "dumb" },
         };
 
         Assert.Equal(0, await desk.StartAsync());
