@@ -104,7 +104,12 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var catches = new CatchRepository(session);
                 var entry = new CatchEntry
                 {
-                    MemberId = member.Id, Species = "walleye", CaughtAt = At, LoggedAt = At, WaterId = water, Note = $"{crew}-secret",
+                    MemberId = member.Id,
+                    Species = "walleye",
+                    CaughtAt = At,
+                    LoggedAt = At,
+                    WaterId = water,
+                    Note = $"{crew}-secret",
                 };
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);

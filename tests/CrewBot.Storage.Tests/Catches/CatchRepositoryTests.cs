@@ -127,7 +127,11 @@ public sealed class CatchRepositoryTests : DatabaseTest
 
     private CatchEntry Fish(decimal inches) => new()
     {
-        MemberId = _ana, Species = "walleye", CaughtAt = Noon, LoggedAt = Noon.ToUniversalTime(), Length = ExactLength.From(inches, LengthUnit.Inch),
+        MemberId = _ana,
+        Species = "walleye",
+        CaughtAt = Noon,
+        LoggedAt = Noon.ToUniversalTime(),
+        Length = ExactLength.From(inches, LengthUnit.Inch),
     };
 
     private Task<long> AddAsync(CatchEntry entry) => WriteAsync(Alpha, session => new CatchRepository(session).AddAsync(entry));
