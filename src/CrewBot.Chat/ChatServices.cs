@@ -1,4 +1,6 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Crews;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
@@ -13,9 +15,11 @@ public static class ChatServices
     /// <summary>Adds every command and what dispatches them.</summary>
     /// <param name="services">Where to.</param>
     /// <param name="knowledge">What the trade knows, a crew's overlay included.</param>
-    public static IServiceCollection AddChat(this IServiceCollection services, TradeKnowledge knowledge)
+    /// <param name="book">What the crews have stored; null for a process without a database.</param>
+    public static IServiceCollection AddChat(this IServiceCollection services, TradeKnowledge knowledge, CrewBook? book = null)
     {
         services.AddSingleton(knowledge);
+        services.AddSingleton(book ?? CrewBook.None);
         services.AddSingleton<RigPlanner>();
         services.AddSingleton<RigOptions>();
         services.AddSingleton<RigShorthand>();
@@ -29,6 +33,19 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, DropLure>();
         services.AddSingleton<ICommandHandler, CompareLines>();
         services.AddSingleton<ICommandHandler, FillSpool>();
+        services.AddSingleton<CrewOptions>();
+        services.AddSingleton<ICommandHandler, SetUpCrew>();
+        services.AddSingleton<ICommandHandler, SetUpMe>();
+        services.AddSingleton<CatchOptions>();
+        services.AddSingleton<CatchShorthand>();
+        services.AddSingleton<ICommandHandler, LogCatch>();
+        services.AddSingleton<ICommandHandler, EditCatch>();
+        services.AddSingleton<ICommandHandler, VoidCatch>();
+        services.AddSingleton<ICommandHandler, ListCatches>();
+        services.AddSingleton<ICommandHandler, BestCatches>();
+        services.AddSingleton<ICommandHandler, LeadCatches>();
+        services.AddSingleton<ICommandHandler, LinesDown>();
+        services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

@@ -8,6 +8,8 @@ internal static class Worker
     /// <summary>The built program, beside the tests.</summary>
     public static readonly string Program = Path.Combine(AppContext.BaseDirectory, "CrewBot.Worker.dll");
 
+    private static readonly DirectoryInfo State = Directory.CreateTempSubdirectory("crewbot-state-");
+
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     /// <summary>Runs the program to its end.</summary>
@@ -46,6 +48,8 @@ internal static class Worker
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        // No test writes to the database of whoever runs it.
+        start.Environment["XDG_STATE_HOME"] = State.FullName;
         foreach (var (name, value) in call.Environment)
         {
             start.Environment[name] = value;

@@ -1,3 +1,5 @@
+using CrewBot.Core.Knowledge;
+
 namespace CrewBot.Chat.Commands;
 
 /// <summary>Who asks, and from where.</summary>
@@ -6,4 +8,14 @@ namespace CrewBot.Chat.Commands;
 /// <param name="Role">What they may do.</param>
 /// <param name="Units">What units they speak in.</param>
 /// <param name="Locale">Their language as a BCP 47 tag, such as <c>en-US</c>.</param>
-public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Units, string Locale = "en-US");
+public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Units, string Locale = "en-US")
+{
+    /// <summary>What the person is called; the platform's id while nobody said.</summary>
+    public string Name { get; init; } = Member;
+
+    /// <summary>Where their clock stands.</summary>
+    public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
+
+    /// <summary>The waters of the crew, with what it has read of their rules.</summary>
+    public IReadOnlyList<WaterRules> Waters { get; init; } = [];
+}

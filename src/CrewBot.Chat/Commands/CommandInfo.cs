@@ -17,6 +17,12 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// <summary>The least role that may call it.</summary>
     public Role Role { get; init; } = Role.Member;
 
+    /// <summary>Changes what is stored: a request that is delivered again gets its first answer.</summary>
+    public bool Writes { get; init; }
+
+    /// <summary>A word that stands for family and verb when it starts a typed line; null for none.</summary>
+    public string? Word { get; init; }
+
     /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
     public Shorthand? Shorthand { get; init; }
 

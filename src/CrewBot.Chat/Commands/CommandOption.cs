@@ -15,7 +15,7 @@ public abstract record CommandOption(string Name, string Description, bool IsReq
     /// <summary>What could be meant by a text that is still being written, best first.</summary>
     public abstract IEnumerable<string> Suggest(string begun);
 
-    internal abstract Reading<object> ReadAny(string text, CrewUnits units);
+    internal abstract Reading<object> ReadAny(string text, Caller caller);
 
     /// <summary>Declares an option that the command can't do without.</summary>
     public static CommandOption<T> Required<T>(string name, string description, OptionReader<T> reader) =>

@@ -15,9 +15,9 @@ public sealed record CommandOption<T>(string Name, string Description, bool IsRe
 
     public override IEnumerable<string> Suggest(string begun) => Reader.Suggest(begun);
 
-    internal override Reading<object> ReadAny(string text, CrewUnits units)
+    internal override Reading<object> ReadAny(string text, Caller caller)
     {
-        var reading = Reader.Read(text, units);
+        var reading = Reader.Read(text, caller);
         return reading.Fault is { } fault ? new Misread($"{Name}: {fault}") : reading.Value!;
     }
 }

@@ -35,6 +35,11 @@ public static partial class CommandText
             return ReadVerb(family, words, catalog);
         }
 
+        if (catalog.Commands.FirstOrDefault(info => info.Word == family) is { } byWord)
+        {
+            return ReadOptions(byWord, text.TrimStart('/')[family.Length..].Trim());
+        }
+
         return text[0] == '/'
             ? new Misread(
                 $"There is no command {Quoting.Quote('/' + family)}. Nearest: {string.Join(", ", Nearest.To(family, catalog.Families, 3).Select(near => '/' + near))}.")

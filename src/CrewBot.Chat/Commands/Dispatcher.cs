@@ -1,9 +1,10 @@
+using CrewBot.Storage;
 using Microsoft.Extensions.Logging;
 
 namespace CrewBot.Chat.Commands;
 
 /// <summary>Takes a call to its handler: checks who asks, reads the options, answers faults in a line.</summary>
-public sealed class Dispatcher(CommandCatalog catalog, ILogger<Dispatcher> logger)
+public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Dispatcher> logger)
 {
     /// <summary>Answers one call.</summary>
     /// <returns>The handler's reply, or a refusal; throws only when cancelled.</returns>
@@ -14,6 +15,18 @@ public sealed class Dispatcher(CommandCatalog catalog, ILogger<Dispatcher> logge
             return Reply.Refuse($"There is no command {Quoting.Quote('/' + call.Path)}.");
         }
 
+        try
+        {
+            return await AnswerAsync(call with { Caller = await book.WithSettingsAsync(call.Caller, cancellationToken) }, handler, cancellationToken);
+        }
+        catch (StorageException refused)
+        {
+            return Reply.Refuse(refused.Message);
+        }
+    }
+
+    private async Task<Reply> AnswerAsync(CommandCall call, ICommandHandler handler, CancellationToken cancellationToken)
+    {
         var info = handler.Info;
         if (call.Caller.Role < info.Role)
         {
@@ -25,6 +38,11 @@ public sealed class Dispatcher(CommandCatalog catalog, ILogger<Dispatcher> logge
             return Reply.Refuse($"/{info.Path} works inside a crew's own chat, not in a direct message.");
         }
 
+        if (info.Writes && await book.FirstAnswerAsync(call, cancellationToken) is { } first)
+        {
+            return first;
+        }
+
         var request = RequestReading.Read(call, info);
         if (request.Fault is { } fault)
         {
@@ -34,6 +52,10 @@ public sealed class Dispatcher(CommandCatalog catalog, ILogger<Dispatcher> logge
         try
         {
             return await handler.HandleAsync(request.Value!, cancellationToken);
+        }
+        catch (StorageException)
+        {
+            throw;
         }
         catch (OperationCanceledException) when (cancellationToken.IsCancellationRequested)
         {

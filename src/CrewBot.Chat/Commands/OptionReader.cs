@@ -15,6 +15,9 @@ public abstract class OptionReader<T>
     /// <param name="units">What a bare number means.</param>
     public abstract Reading<T> Read(string text, CrewUnits units);
 
+    /// <summary>Reads a text as this caller means it, where that depends on more than their units.</summary>
+    public virtual Reading<T> Read(string text, Caller caller) => Read(text, caller.Units);
+
     /// <summary>What could be meant by a text that is still being written, best first.</summary>
     public virtual IEnumerable<string> Suggest(string begun) =>
         Choices.Where(choice => choice.StartsWith(begun, StringComparison.OrdinalIgnoreCase));

@@ -21,6 +21,9 @@ public sealed partial class ReplyJson : JsonSerializerContext
         },
     });
 
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
+    public static Reply Read(string json) => JsonSerializer.Deserialize(json, Plain.Reply)!;
+
     /// <summary>Writes a reply.</summary>
     public static string Write(Reply reply) => JsonSerializer.Serialize(reply, Plain.Reply);
 }

@@ -26,7 +26,7 @@ internal static class RequestReading
                 return new Misread(unfit);
             }
 
-            var reading = option.ReadAny(text.Trim(), call.Caller.Units);
+            var reading = option.ReadAny(text.Trim(), call.Caller);
             if (reading.Fault is { } fault)
             {
                 return new Misread(fault);
@@ -61,7 +61,7 @@ internal static class RequestReading
             return null;
         }
 
-        var expansion = shorthand.Expand(words, call.Caller.Units);
+        var expansion = shorthand.Expand(words, call.Caller);
         var all = new Dictionary<string, string>(call.Options);
         foreach (var (name, text) in expansion.Options)
         {

@@ -7,5 +7,5 @@ public abstract class Shorthand
     public abstract CommandOption<string> Words { get; }
 
     /// <summary>Turns words into options; what it can't place it names rather than guesses.</summary>
-    public abstract Expansion Expand(string words, CrewUnits units);
+    public abstract Expansion Expand(string words, Caller caller);
 }

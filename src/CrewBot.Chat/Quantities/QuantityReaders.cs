@@ -124,4 +124,26 @@ public static class QuantityReaders
         Write = (density, _) => $"{density.GramsPerCubicCentimeter:0.##} g/cm3",
         Bare = ("g/cm3", "g/cm3"),
     };
+
+    /// <summary>How long a fish is: 1 cm to 3 m.</summary>
+    public static QuantityReader<Length> FishLength { get; } = new("inches or centimetres, such as 22.5in")
+    {
+        Noun = "a fish's length",
+        Dimension = Dimension.Length,
+        Of = metres => Length.FromMeters(metres),
+        Range = (0.01, 3),
+        Write = (length, show) => show.Gap(length),
+        Bare = ("in", "cm"),
+    };
+
+    /// <summary>How heavy a fish is: 1 g to 100 kg.</summary>
+    public static QuantityReader<Mass> FishWeight { get; } = new("pounds, ounces or kilograms, such as 4.5lb")
+    {
+        Noun = "a fish's weight",
+        Dimension = Dimension.Weight,
+        Of = kilograms => Mass.FromKilograms(kilograms),
+        Range = (0.001, 100),
+        Write = (weight, show) => show.Fish(weight),
+        Bare = ("lb", "kg"),
+    };
 }

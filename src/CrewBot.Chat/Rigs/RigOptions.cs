@@ -50,7 +50,7 @@ public sealed class RigOptions(TradeKnowledge knowledge)
     public CommandOption<Length> Hole { get; } = CommandOption.Optional("hole", "Diameter of the hole", QuantityReaders.Hole);
 
     public CommandOption<WaterRules> Lake { get; } = CommandOption.Optional(
-        "lake", "A water whose rules the crew has filled in", new RecordReader<WaterRules>(knowledge.Waters, "a water"));
+        "lake", "A water whose rules the crew has filled in", new WaterReader(knowledge.Waters));
 
     public CommandOption<Presentation> Presentation { get; } = CommandOption.Optional(
         "presentation", "How to fish it, if you have decided", new RecordReader<Presentation>(knowledge.Presentations, "a presentation"));

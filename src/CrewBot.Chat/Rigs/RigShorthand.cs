@@ -7,8 +7,6 @@ namespace CrewBot.Chat.Rigs;
 /// <summary>Reads "walleye 24ft negative in the open -12C" as options of a plan.</summary>
 public sealed class RigShorthand : Shorthand
 {
-    private const int LongestPhrase = 4;
-
     private static readonly HashSet<string> Fillers =
         ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about"];
 
@@ -26,32 +24,33 @@ public sealed class RigShorthand : Shorthand
         _options = options;
         _vocabularies =
         [
-            (options.Species, WordsOf(knowledge.Species)),
-            (options.Presentation, WordsOf(knowledge.Presentations)),
+            (options.Species, WordMatch.WordsOf(knowledge.Species)),
+            (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
             (options.Mood, RigOptions.Moods.Words.ToDictionary(word => word)),
             (options.Size, RigOptions.Sizes.Words.ToDictionary(word => word)),
             (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
-            (options.Bait, WordsOf(knowledge.Baits)),
-            (options.Lake, WordsOf(knowledge.Waters)),
+            (options.Bait, WordMatch.WordsOf(knowledge.Baits)),
+            (options.Lake, WordMatch.WordsOf(knowledge.Waters)),
         ];
         _without = new WithoutReader(knowledge).Words.DistinctBy(RecordSet.Plain).ToDictionary(RecordSet.Plain, word => word);
     }
 
     public override CommandOption<string> Words => _options.Ask;
 
-    public override Expansion Expand(string words, CrewUnits units)
+    public override Expansion Expand(string words, Caller caller)
     {
         var heard = new List<KeyValuePair<string, string>>();
         var also = new List<string>();
         var without = new List<string>();
         var missed = new List<string>();
+        var vocabularies = _vocabularies.Append((_options.Lake, WordMatch.WordsOf(caller.Waters))).ToList();
         var said = words.Split([' ', ',', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
         for (var at = 0; at < said.Length;)
         {
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? Quantity(said, at, heard, missed)
-                ?? Phrase(said, at, heard)
+                ?? Phrase(said, at, heard, vocabularies)
                 ?? Other(said[at], missed);
         }
 
@@ -70,7 +69,7 @@ public sealed class RigShorthand : Shorthand
 
     private int? Without(string[] said, int at, List<string> without)
     {
-        if (!NoBefore.Contains(said[at].ToLowerInvariant()) || LongestMatch(said, at + 1, _without) is not { } match)
+        if (!NoBefore.Contains(said[at].ToLowerInvariant()) || WordMatch.Longest(said, at + 1, _without) is not { } match)
         {
             return null;
         }
@@ -82,13 +81,13 @@ public sealed class RigShorthand : Shorthand
     private int? AlsoThere(string[] said, int at, List<string> also)
     {
         var species = _vocabularies[0].Words;
-        if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && LongestMatch(said, at + 1, species) is { } after)
+        if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && WordMatch.Longest(said, at + 1, species) is { } after)
         {
             also.Add(after.Meaning);
             return 1 + after.Words;
         }
 
-        if (LongestMatch(said, at, species) is { } named
+        if (WordMatch.Longest(said, at, species) is { } named
             && at + named.Words < said.Length
             && AlsoAfter.Contains(said[at + named.Words].ToLowerInvariant()))
         {
@@ -99,10 +98,11 @@ public sealed class RigShorthand : Shorthand
         return null;
     }
 
-    private int? Phrase(string[] said, int at, List<KeyValuePair<string, string>> heard)
+    private static int? Phrase(
+        string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
     {
-        var best = _vocabularies
-            .Select(vocabulary => (vocabulary.Option, Match: LongestMatch(said, at, vocabulary.Words)))
+        var best = vocabularies
+            .Select(vocabulary => (vocabulary.Option, Match: WordMatch.Longest(said, at, vocabulary.Words)))
             .MaxBy(found => found.Match?.Words ?? 0);
         if (best.Match is not { } match)
         {
@@ -177,23 +177,4 @@ public sealed class RigShorthand : Shorthand
 
         return 1;
     }
-
-    private static (string Meaning, int Words)? LongestMatch(string[] said, int at, Dictionary<string, string> words)
-    {
-        for (var count = Math.Min(LongestPhrase, said.Length - at); count >= 1; count--)
-        {
-            var phrase = RecordSet.Plain(string.Join(' ', said[at..(at + count)]));
-            if (words.TryGetValue(phrase, out var meaning)
-                || (phrase.EndsWith('s') && words.TryGetValue(phrase[..^1], out meaning)))
-            {
-                return (meaning, count);
-            }
-        }
-
-        return null;
-    }
-
-    private static Dictionary<string, string> WordsOf<T>(RecordSet<T> records)
-        where T : TradeRecord =>
-        records.Words.ToDictionary(pair => pair.Key, pair => pair.Value.Name);
 }

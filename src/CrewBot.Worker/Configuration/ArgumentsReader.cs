@@ -9,7 +9,7 @@ internal sealed class ArgumentsReader
 {
     private const string Usage =
         "Type: say \"<command>\" [--json] [--crew NAME] [--as NAME] [--role owner|steward|member] [--id ID] [--at TIME] "
-        + "[--config FILE], selfcheck, or nothing for the rooms.";
+        + "[--config FILE], selfcheck, backup FILE, restore FILE [--force], or nothing for the rooms.";
 
     private readonly Option<string> _crew = new("--crew") { Description = "The crew that asks (local)", HelpName = "NAME", Recursive = true };
     private readonly Option<string> _member = new("--as") { Description = "Who asks (the system's user)", HelpName = "NAME", Recursive = true };
@@ -19,6 +19,9 @@ internal sealed class ArgumentsReader
     private readonly Option<bool> _json = new("--json") { Description = "Print the whole reply as a JSON object" };
     private readonly Option<string> _id = new("--id") { Description = "The request's id, to replay one", HelpName = "ID" };
     private readonly Option<string> _at = new("--at") { Description = "When it is asked (now), such as 2026-01-17T07:30-06:00", HelpName = "TIME" };
+
+    private readonly Argument<string> _file = new("file") { Description = "The copy of the database" };
+    private readonly Option<bool> _force = new("--force") { Description = "Replace a database that is there" };
 
     private readonly Surroundings _surroundings;
     private readonly Func<ProcessArguments, Task<int>> _run;
@@ -34,9 +37,13 @@ internal sealed class ArgumentsReader
         say.SetAction(parsed => RunAsync(() => Arguments(parsed, Say(parsed))));
         var selfCheck = new Command("selfcheck", "Checks configuration, token, network and clock: one line each.");
         selfCheck.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { SelfCheck = true }));
+        var backup = new Command("backup", "Copies the database while it serves, and checks the copy.") { _file };
+        backup.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { Copy = Copy(parsed, restores: false) }));
+        var restore = new Command("restore", "Checks a backup and puts it in the database's place.") { _file, _force };
+        restore.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { Copy = Copy(parsed, restores: true) }));
         _root = new RootCommand("CrewBot, the extra hand of an ice-fishing crew. Without a command it opens a room in this terminal, and joins the crew's Discord when it has a token.")
         {
-            say, selfCheck, _crew, _member, _role, _config,
+            say, selfCheck, backup, restore, _crew, _member, _role, _config,
         };
         _root.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null)));
     }
@@ -92,6 +99,9 @@ internal sealed class ArgumentsReader
             ArgumentText.Role(parsed.GetValue(_role) ?? "owner"));
         return new ProcessArguments(identity, parsed.GetValue(_config), say);
     }
+
+    private CopyArguments Copy(ParseResult parsed, bool restores) =>
+        new(Path.GetFullPath(parsed.GetRequiredValue(_file)), restores, restores && parsed.GetValue(_force));
 
     private SayArguments Say(ParseResult parsed) => new(
         parsed.GetRequiredValue(_command),

@@ -12,7 +12,7 @@ namespace CrewBot.Worker.Configuration;
 internal static class Composition
 {
     /// <summary>The host for a room or for one command: the same parts, started or not.</summary>
-    public static IHost Build(ProcessArguments arguments, Settings settings, TradeKnowledge knowledge, Surroundings surroundings)
+    public static IHost Build(ProcessArguments arguments, Settings settings, TradeKnowledge knowledge, CrewBook book, Surroundings surroundings)
     {
         // The configuration is read and checked before; the host's defaults would read it again and watch files.
         var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { DisableDefaults = true });
@@ -25,8 +25,11 @@ internal static class Composition
         var services = builder.Services;
         services.AddSingleton(surroundings);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(new Caller(arguments.Identity.Crew, arguments.Identity.Member, arguments.Identity.Role, settings.Units));
-        services.AddChat(knowledge);
+        services.AddSingleton(new Caller(arguments.Identity.Crew, arguments.Identity.Member, arguments.Identity.Role, settings.Units)
+        {
+            Zone = TimeZoneInfo.Local,
+        });
+        services.AddChat(knowledge, book);
         if (arguments.Say is not null)
         {
             services.AddSay();

@@ -5,4 +5,8 @@ namespace CrewBot.Worker.Configuration;
 /// <param name="ConfigFile">The configuration file; null for the one beside the program, if any.</param>
 /// <param name="Say">The one command to answer; null to open a room.</param>
 /// <param name="SelfCheck">Look at the surroundings instead, and say what is wrong with them.</param>
-internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say, bool SelfCheck = false);
+internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say, bool SelfCheck = false)
+{
+    /// <summary>A copy to make of the database or to put back instead; null for none.</summary>
+    public CopyArguments? Copy { get; init; }
+}

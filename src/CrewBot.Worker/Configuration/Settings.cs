@@ -12,6 +12,9 @@ internal sealed record Settings
     /// <summary>The whole path of the records that a crew lays over the built-in ones; null for none.</summary>
     public string? KnowledgeFile { get; init; }
 
+    /// <summary>The whole path of the database; null where this user has no place for one.</summary>
+    public string? Database { get; init; }
+
     /// <summary>How to join the crew's Discord; null without a token.</summary>
     public DiscordOptions? Discord { get; init; }
 }

@@ -9,7 +9,9 @@ internal static class SettingsReader
     private const string Units = SettingsSources.Section + ":Units";
     private const string KnowledgeFile = SettingsSources.Section + ":KnowledgeFile";
 
-    private static readonly string[] Keys = [Units, KnowledgeFile, .. DiscordSettingsReader.Keys];
+    private const string Database = SettingsSources.Section + ":Database";
+
+    private static readonly string[] Keys = [Units, KnowledgeFile, Database, .. DiscordSettingsReader.Keys];
 
     /// <summary>Reads the configuration.</summary>
     /// <param name="file">A file named on the command line, if any.</param>
@@ -32,6 +34,7 @@ internal static class SettingsReader
         {
             Units = ReadUnits(configuration[Units], faults),
             KnowledgeFile = ReadPath(configuration, KnowledgeFile, faults),
+            Database = ReadDatabase(configuration, faults) ?? UserFolders.StateOf(environment, "crew.db"),
             Discord = new DiscordSettingsReader(configuration, faults).Read(),
         };
         return new SettingsReading(faults.Count == 0 ? settings : null, faults);
@@ -49,6 +52,23 @@ internal static class SettingsReader
                 faults.Add($"{Units} is {Quoting.Quote(value)}: write customary or metric.");
                 return default;
         }
+    }
+
+    // The file need not be there yet: it is made at the first use.
+    private static string? ReadDatabase(IConfigurationRoot configuration, List<string> faults)
+    {
+        if (configuration[Database] is not { } value)
+        {
+            return null;
+        }
+
+        if (string.IsNullOrWhiteSpace(value) || value.Contains('\0', StringComparison.Ordinal) || value.Contains(';', StringComparison.Ordinal))
+        {
+            faults.Add($"{Database} is {Quoting.Quote(value)}: write the path of a file, or leave the key out.");
+            return null;
+        }
+
+        return Path.GetFullPath(Path.Combine(SettingsSources.FolderOf(configuration, Database), value));
     }
 
     private static string? ReadPath(IConfigurationRoot configuration, string key, List<string> faults)

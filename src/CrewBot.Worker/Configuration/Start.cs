@@ -1,3 +1,4 @@
+using CrewBot.Chat.Commands;
 using CrewBot.Worker.Rooms;
 using CrewBot.Worker.Rooms.Rendering;
 using Microsoft.Extensions.DependencyInjection;
@@ -26,13 +27,19 @@ internal static class Start
             return await new SelfCheck(settings, surroundings).RunAsync(CancellationToken.None);
         }
 
+        if (arguments.Copy is { } copy)
+        {
+            return await new CopyOnce(settings, surroundings).RunAsync(copy);
+        }
+
         var (knowledge, faults) = KnowledgeFile.Read(settings.KnowledgeFile);
         if (knowledge is null)
         {
             return Refuse(faults, surroundings);
         }
 
-        using var host = Composition.Build(arguments, settings, knowledge, surroundings);
+        await using var book = settings.Database is { } database ? CrewBook.At(database) : CrewBook.None;
+        using var host = Composition.Build(arguments, settings, knowledge, book, surroundings);
         if (arguments.Say is { } say)
         {
             return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);

@@ -20,7 +20,7 @@ public sealed class BadInputTests(ChatFixture chat)
     [InlineData("/rig plan species:walleye lines:2.5", "lines: can't read '2.5'. Give a whole number from 1 to 10.")]
     [InlineData("/rig plan species:walleye lines:11", "lines: can't read '11'. Give a whole number from 1 to 10.")]
     [InlineData("/rig plan species:walleye without:gold", "without: 'gold' is not known. Nearest: grub, lead, mono.")]
-    [InlineData("/rig plan species:walleye lake:Loon Basin", "lake: 'Loon Basin' is not known. Give a water; none is set up yet.")]
+    [InlineData("/rig plan species:walleye lake:Loon Basin", "lake: 'Loon Basin' is no water of this crew. Its owner adds one with /crew setup water:\"name\".")]
     [InlineData("/rig plan species:walleye also-there:pike,,shark", "also-there: 'shark' is not known. Nearest: arctic char, northern pike, black crappie.")]
     [InlineData("/rig plan species:\u202Eeyellaw", "species: '?eyellaw' is not known. Nearest: bluegill, burbot, lake trout.")]
     [InlineData("/rig plan species:🐟🐟", "species: '🐟🐟' is not known. Nearest: rainbow trout, bluegill, arctic char.")]

@@ -11,9 +11,9 @@ public sealed class CatalogTests(ChatFixture chat)
     private static readonly Dictionary<string, string> UnitOf = RigFigures.All.ToDictionary(key => key.Key, key => key.Unit);
 
     [Fact]
-    public async Task Example_OfEveryCommand_IsAnsweredInFull()
+    public async Task Example_OfEveryCommandThatAsksNoCrew_IsAnsweredInFull()
     {
-        foreach (var info in chat.Catalog.Commands)
+        foreach (var info in chat.Catalog.Commands.Where(command => command.NeedsNoCrew))
         {
             var typed = CommandText.Read(info.Example, chat.Catalog);
             Assert.Equal(info.Path, typed.Value!.Path);

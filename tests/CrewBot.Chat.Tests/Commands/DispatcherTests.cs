@@ -125,7 +125,7 @@ public sealed class DispatcherTests
         DispatcherOf(info, answer).AnswerAsync(Call(info.Path, caller), TestContext.Current.CancellationToken);
 
     private Dispatcher DispatcherOf(CommandInfo info, Func<Request, Reply> answer) =>
-        new(new CommandCatalog([new Handler(info, answer)], bare: info.Path), _log);
+        new(new CommandCatalog([new Handler(info, answer)], bare: info.Path), CrewBook.None, _log);
 
     private static CommandCall Call(string path, Caller? caller = null) => new(
         "request-7", DateTimeOffset.UnixEpoch, caller ?? ChatFixture.Angler(), path, new Dictionary<string, string> { ["depth"] = "24ft" });

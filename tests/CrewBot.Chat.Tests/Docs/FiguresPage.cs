@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using CrewBot.Chat.Catches;
+using CrewBot.Chat.Commands;
 using CrewBot.Chat.Rigs;
 
 namespace CrewBot.Chat.Tests.Docs;
@@ -21,10 +23,13 @@ internal static class FiguresPage
 
         """;
 
+    /// <summary>Every key of every family.</summary>
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All];
+
     public static string Write()
     {
         var page = new StringBuilder(Introduction);
-        foreach (var key in RigFigures.All)
+        foreach (var key in All)
         {
             page.Append(CultureInfo.InvariantCulture, $"| `{key.Key}` | {key.Unit} | {key.Meaning} |\n");
         }

@@ -40,7 +40,7 @@ internal sealed class TestCommands : ICommandHandler
     {
         var commands = new TestCommands();
         commands.Catalog = new CommandCatalog([.. Real().GetServices<ICommandHandler>(), commands], bare: "rig plan");
-        commands.Dispatcher = new Dispatcher(commands.Catalog, new Logger<Dispatcher>(logs));
+        commands.Dispatcher = new Dispatcher(commands.Catalog, CrewBook.None, new Logger<Dispatcher>(logs));
         return commands;
     }
 

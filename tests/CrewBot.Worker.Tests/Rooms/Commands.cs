@@ -16,7 +16,7 @@ internal static class Commands
 
     public static CommandCatalog Catalog() => new([new Plan(), new Drop()], bare: "rig plan");
 
-    public static Dispatcher Dispatcher(CommandCatalog catalog) => new(catalog, NullLogger<Dispatcher>.Instance);
+    public static Dispatcher Dispatcher(CommandCatalog catalog) => new(catalog, CrewBook.None, NullLogger<Dispatcher>.Instance);
 
     private sealed class Plan : ICommandHandler
     {
@@ -55,6 +55,6 @@ internal static class Commands
     {
         public override CommandOption<string> Words { get; } = Ask;
 
-        public override Expansion Expand(string words, CrewUnits units) => new([new("species", words)], []);
+        public override Expansion Expand(string words, Caller caller) => new([new("species", words)], []);
     }
 }

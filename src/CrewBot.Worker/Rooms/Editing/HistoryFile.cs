@@ -1,3 +1,5 @@
+using CrewBot.Worker.Configuration;
+
 namespace CrewBot.Worker.Rooms.Editing;
 
 /// <summary>Keeps the history between runs, where the system keeps such things; does without when it can't.</summary>
@@ -7,13 +9,8 @@ internal sealed class HistoryFile(string path)
     /// <summary>The file of this user.</summary>
     /// <param name="environment">The environment variables.</param>
     /// <returns>Null when the user has no place for it.</returns>
-    public static HistoryFile? Of(IReadOnlyDictionary<string, string> environment)
-    {
-        var folder = environment.GetValueOrDefault("XDG_STATE_HOME") is { Length: > 0 } state && Path.IsPathRooted(state)
-            ? state
-            : OfPlatform(environment);
-        return folder is null ? null : new HistoryFile(Path.Combine(folder, "crewbot", "history"));
-    }
+    public static HistoryFile? Of(IReadOnlyDictionary<string, string> environment) =>
+        UserFolders.StateOf(environment, "history") is { } file ? new HistoryFile(file) : null;
 
     public IReadOnlyList<string> Read()
     {
@@ -46,15 +43,5 @@ internal sealed class HistoryFile(string path)
         {
             // A read-only home is no reason to trouble anyone: the history lasts as long as the room.
         }
-    }
-
-    private static string? OfPlatform(IReadOnlyDictionary<string, string> environment)
-    {
-        if (OperatingSystem.IsWindows() || OperatingSystem.IsMacOS())
-        {
-            return Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData) is { Length: > 0 } local ? local : null;
-        }
-
-        return environment.GetValueOrDefault("HOME") is { Length: > 0 } home ? Path.Combine(home, ".local", "state") : null;
     }
 }

@@ -1,6 +1,4 @@
-using CrewBot.Chat.Commands;
-
-namespace CrewBot.Chat.Rigs;
+namespace CrewBot.Chat.Commands;
 
 /// <summary>Tells the asker what their words were read as and what was assumed, so that nothing is guessed in silence.</summary>
 internal static class Understanding

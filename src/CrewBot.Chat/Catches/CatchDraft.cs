@@ -1,0 +1,48 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Checks what an entry is about to say.</summary>
+internal static class CatchDraft
+{
+    private const string OtherwiseConfirm = "If it is right, send it again with confirm:yes.";
+
+    // Clocks of phones and servers differ a little.
+    private static readonly TimeSpan ClocksDiffer = TimeSpan.FromMinutes(2);
+
+    private static readonly TimeSpan SameFishWithin = TimeSpan.FromMinutes(1);
+
+    /// <summary>What is wrong or odd with a fish, in a line; null when nothing is.</summary>
+    public static string? FaultOf(CatchEntry entry, Species species, bool confirmed, Request request)
+    {
+        if (entry.CaughtAt > request.At + ClocksDiffer)
+        {
+            return $"{Moment.Show(entry.CaughtAt, request.At)} is still to come: give when it was caught.";
+        }
+
+        if (confirmed || entry.Length is not { } length)
+        {
+            return null;
+        }
+
+        if (length.Length > Plausibility.LongestLength(species))
+        {
+            return $"{CatchWords.Length(length, request.Units)} is longer than any {species.Name} one expects. {OtherwiseConfirm}";
+        }
+
+        var expected = Plausibility.ExpectedWeight(species, length.Length);
+        return entry.Weight is { } weight && !expected.Contains(weight.Mass)
+            ? $"{request.Show.Fish(weight.Mass)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected. {OtherwiseConfirm}"
+            : null;
+    }
+
+    /// <summary>Asks when the same fish seems to be logged twice; null when it does not.</summary>
+    public static string? TwiceOf(CatchEntry entry, LoggedCatch? last, bool confirmed) =>
+        !confirmed && last is { Entry: var before } && before.Species == entry.Species && before.Length == entry.Length
+            && before.Weight == entry.Weight && (entry.LoggedAt - before.LoggedAt).Duration() < SameFishWithin
+            ? $"That looks like #{last.Number}, logged within the last minute. If it is another fish, send it again with confirm:yes."
+            : null;
+}

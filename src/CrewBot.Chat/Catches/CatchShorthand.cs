@@ -1,0 +1,137 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Reads "walleye 22.5in 24ft jigging spoon released" as options of an entry.</summary>
+public sealed class CatchShorthand : Shorthand
+{
+    private const double Inch = 0.0254;
+
+    private static readonly HashSet<string> Fillers =
+        ["a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth"];
+
+    private readonly CatchOptions _options;
+    private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
+
+    public CatchShorthand(CatchOptions options, TradeKnowledge knowledge)
+    {
+        _options = options;
+        _vocabularies =
+        [
+            (options.Species, WordMatch.WordsOf(knowledge.Species)),
+            (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
+            (options.Mood, options.Mood.Choices.ToDictionary(word => word)),
+            (options.Fate, CatchOptions.Fates.Words.ToDictionary(RecordSet.Plain)),
+            (options.Water, WordMatch.WordsOf(knowledge.Waters)),
+        ];
+    }
+
+    public override CommandOption<string> Words => _options.Ask;
+
+    public override Expansion Expand(string words, Caller caller)
+    {
+        var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
+        var heard = new List<KeyValuePair<string, string>>();
+        var missed = new List<string>();
+        var said = words.Split([' ', ',', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        for (var at = 0; at < said.Length;)
+        {
+            at += Time(said, at, caller.Units, heard)
+                ?? Line(said, at, heard)
+                ?? Quantity(said, at, heard)
+                ?? Phrase(said, at, heard, vocabularies)
+                ?? Other(said[at], missed);
+        }
+
+        return new Expansion(heard, missed);
+    }
+
+    private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    {
+        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        {
+            var text = string.Join(' ', said[at..(at + count)]);
+            if (_options.When.Reader.Read(text, units).Fault is null)
+            {
+                heard.Add(new(_options.When.Name, text));
+                return count;
+            }
+        }
+
+        return null;
+    }
+
+    private int? Line(string[] said, int at, List<KeyValuePair<string, string>> heard)
+    {
+        if (!said[at].Equals("line", StringComparison.OrdinalIgnoreCase)
+            || at + 1 == said.Length
+            || !int.TryParse(said[at + 1], NumberStyles.None, CultureInfo.InvariantCulture, out _))
+        {
+            return null;
+        }
+
+        heard.Add(new(_options.Line.Name, said[at + 1]));
+        return 2;
+    }
+
+    private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard)
+    {
+        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        {
+            var text = string.Join(' ', said[at..(at + count)]);
+            if (NumberText.Split(text) is not { } split || UnitWord.Find(split.After) is not { } unit)
+            {
+                continue;
+            }
+
+            var girth = (at > 0 && IsGirth(said[at - 1])) || (at + count < said.Length && IsGirth(said[at + count]));
+            if (OptionFor(unit, girth) is { } option)
+            {
+                heard.Add(new(option.Name, text));
+                return count;
+            }
+        }
+
+        return null;
+    }
+
+    // Inches and centimetres measure a fish, feet, metres and fathoms the water.
+    private CommandOption? OptionFor(UnitWord unit, bool girth) => unit.Dimension switch
+    {
+        Dimension.Length when girth => _options.Girth,
+        Dimension.Length => unit.Factor <= Inch ? _options.Length : _options.Depth,
+        Dimension.Weight => _options.Weight,
+        Dimension.Temperature => _options.Air,
+        _ => null,
+    };
+
+    private static bool IsGirth(string word) => word.Equals("girth", StringComparison.OrdinalIgnoreCase);
+
+    private static int? Phrase(
+        string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
+    {
+        var best = vocabularies
+            .Select(vocabulary => (vocabulary.Option, Match: WordMatch.Longest(said, at, vocabulary.Words)))
+            .MaxBy(found => found.Match?.Words ?? 0);
+        if (best.Match is not { } match)
+        {
+            return null;
+        }
+
+        heard.Add(new(best.Option.Name, match.Meaning));
+        return match.Words;
+    }
+
+    private static int Other(string word, List<string> missed)
+    {
+        if (!Fillers.Contains(word.ToLowerInvariant()))
+        {
+            missed.Add(word);
+        }
+
+        return 1;
+    }
+}

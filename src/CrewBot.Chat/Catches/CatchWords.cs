@@ -1,0 +1,51 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Says fish and entries in words.</summary>
+internal static class CatchWords
+{
+    /// <summary>A fish's length: "22.5 in (57.2 cm)".</summary>
+    public static string Length(ExactLength length, CrewUnits units)
+    {
+        var inches = $"{Number(length.Length.Inches, "0.##")} in";
+        var centimetres = $"{Number(length.Length.Centimeters, "0.#")} cm";
+        return units == CrewUnits.Customary ? $"{inches} ({centimetres})" : $"{centimetres} ({inches})";
+    }
+
+    /// <summary>A depth, as the rest of the replies write it.</summary>
+    public static string Depth(ExactLength depth, Request request) => request.Show.Depth(depth.Length);
+
+    /// <summary>An entry in a line: "#7 walleye, 22.5 in (57.2 cm), Ana, Loon Basin, 14:20".</summary>
+    public static string Row(LoggedCatch logged, TradeKnowledge knowledge, Request request)
+    {
+        var entry = logged.Entry;
+        string?[] parts =
+        [
+            $"#{logged.Number} {NameOf(entry.Species, knowledge)}",
+            entry.Length is { } length ? Length(length, request.Units) : null,
+            entry.Weight is { } weight ? request.Show.Fish(weight.Mass) : null,
+            logged.Angler,
+            logged.Water,
+            Moment.Show(entry.CaughtAt, request.At),
+        ];
+        return string.Join(", ", parts.OfType<string>());
+    }
+
+    /// <summary>What a species is called; its key where the knowledge no longer holds it.</summary>
+    public static string NameOf(string key, TradeKnowledge knowledge) =>
+        knowledge.Species.Has(key) ? knowledge.Species[key].Name : key;
+
+    /// <summary>What a presentation is called; its key where the knowledge no longer holds it.</summary>
+    public static string PresentationOf(string key, TradeKnowledge knowledge) =>
+        knowledge.Presentations.Has(key) ? knowledge.Presentations[key].Name : key;
+
+    /// <summary>Capital letter first.</summary>
+    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    private static string Number(double number, string format) => number.ToString(format, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,78 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Answers <c>/catch edit</c>: corrects an entry; what it said before is kept.</summary>
+public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "catch edit", "Correct an entry of yours; what it said before is kept", "/catch edit catch:41 length:22.25in",
+        [options.Number, options.OtherSpecies, .. options.Details])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, (session, member) => EditAsync(request, session, member), cancellationToken);
+
+    private async Task<Reply> EditAsync(Request request, CrewSession session, CrewMember member)
+    {
+        var catches = new CatchRepository(session);
+        var number = request.Get(options.Number);
+        var before = await catches.FindAsync(number);
+        if (EntryRights.FaultOf(before, number, member, request) is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var entry = await ChangedAsync(request, session, before!.Entry);
+        if (entry == before.Entry)
+        {
+            return Reply.Refuse($"#{number} says that already: give what is to change.");
+        }
+
+        var species = knowledge.Species[entry.Species];
+        if (CatchDraft.FaultOf(entry, species, request.Has(options.Confirm), request) is { } odd)
+        {
+            return Reply.Refuse(odd);
+        }
+
+        await catches.ReplaceAsync(before, entry, member.Id, request.At);
+        var after = (await catches.FindAsync(number))!;
+        return new Reply
+        {
+            Headline = $"Corrected {CatchWords.Row(after, knowledge, request)}",
+            Lines = [$"It said {CatchWords.Row(before, knowledge, request)}."],
+            Figures = [CatchFigures.Number.Of(number), .. entry.Length is { } length ? (Figure[])[CatchFigures.Length.Of(length)] : []],
+            Audience = Audience.Crew,
+        };
+    }
+
+    private async Task<CatchEntry> ChangedAsync(Request request, CrewSession session, CatchEntry entry)
+    {
+        var waters = new WaterRepository(session);
+        return entry with
+        {
+            Species = request.TryGet(options.OtherSpecies, out var species) ? species.Key : entry.Species,
+            Length = request.TryGet(options.Length, out var length) ? length : entry.Length,
+            Weight = request.TryGet(options.Weight, out var weight) ? weight : entry.Weight,
+            Girth = request.TryGet(options.Girth, out var girth) ? girth : entry.Girth,
+            Depth = request.TryGet(options.Depth, out var depth) ? depth : entry.Depth,
+            WaterId = request.TryGet(options.Water, out var water)
+                ? await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name)
+                : entry.WaterId,
+            Presentation = request.TryGet(options.Presentation, out var presentation) ? presentation.Key : entry.Presentation,
+            Lure = request.GetOr(options.Lure, entry.Lure!),
+            Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : entry.Mood,
+            Line = request.TryGet(options.Line, out var line) ? line : entry.Line,
+            Kept = request.TryGet(options.Fate, out var kept) ? kept : entry.Kept,
+            CaughtAt = request.TryGet(options.When, out var when) ? when.From(request.At, request.Caller.Zone) : entry.CaughtAt,
+            Note = request.GetOr(options.Note, entry.Note!),
+            Photo = request.GetOr(options.Photo, entry.Photo!),
+        };
+    }
+}

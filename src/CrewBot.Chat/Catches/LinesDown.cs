@@ -1,0 +1,46 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Answers <c>/lines down</c>: starts counting line-hours.</summary>
+public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "lines down", "Your lines are in the water: line-hours count from here", "/lines down lines:2 presentation:\"jigging spoon\"",
+        [options.Lines, options.Presentation, options.Water, options.When])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, async (session, member) =>
+        {
+            var spells = new LineSpellRepository(session);
+            var waters = new WaterRepository(session);
+            var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+            if (at > request.At)
+            {
+                return Reply.Refuse($"{Moment.Show(at, request.At)} is still to come: give when they went down.");
+            }
+
+            var lines = request.GetOr(options.Lines, 1);
+            var presentation = request.GetOr(options.Presentation, null!);
+            var water = request.GetOr(options.Water, null!);
+            long? waterId = water is null ? null : await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name);
+            await spells.AddAsync(member.Id, waterId, presentation?.Key, lines, at);
+            var open = await spells.OpenOfAsync(member.Id);
+            string?[] what = [presentation?.Name, water?.Name, $"since {Moment.Show(at, request.At)}"];
+            return new Reply
+            {
+                Headline = $"{lines} {(lines == 1 ? "line" : "lines")} down: {string.Join(", ", what.OfType<string>())}",
+                Lines =
+                [
+                    .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],
+                    .. open.Count > 1 ? (string[])[$"You have {open.Sum(spell => spell.Lines)} lines down in all."] : [],
+                ],
+                Actions = [new("Lines up", ActionKind.Run, "/lines up")],
+            };
+        }, cancellationToken);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Catches;
+using UnitsNet;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Answers <c>/lines up</c>: stops counting line-hours.</summary>
+public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandler
+{
+    // Nobody fishes longer at a stretch: an "up" was forgotten, and it is asked for, not made up.
+    private static readonly TimeSpan LongestSpell = TimeSpan.FromHours(18);
+
+    public CommandInfo Info { get; } = new(
+        "lines up", "Your lines are out of the water: line-hours stop", "/lines up when:\"10 min ago\"", [options.When])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, async (session, member) =>
+        {
+            var spells = new LineSpellRepository(session);
+            var open = await spells.OpenOfAsync(member.Id);
+            var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+            if (FaultOf(request, open, at) is { } fault)
+            {
+                return Reply.Refuse(fault);
+            }
+
+            foreach (var spell in open)
+            {
+                await spells.CloseAsync(spell.Number, at);
+            }
+
+            var lineTime = Duration.FromHours(open.Sum(spell => (at - spell.DownAt).TotalHours * spell.Lines));
+            return new Reply
+            {
+                Headline = $"Lines up: {lineTime.Hours.ToString("0.0", CultureInfo.InvariantCulture)} line-hours since {Moment.Show(open[0].DownAt, request.At)}",
+                Figures = [CatchFigures.LineHours.Of(lineTime)],
+            };
+        }, cancellationToken);
+
+    private static string? FaultOf(Request request, IReadOnlyList<LineSpell> open, DateTimeOffset at)
+    {
+        if (open.Count == 0)
+        {
+            return "You have no lines down. /lines down starts the count.";
+        }
+
+        if (at > request.At)
+        {
+            return $"{Moment.Show(at, request.At)} is still to come: give when they came up.";
+        }
+
+        if (open.FirstOrDefault(spell => spell.DownAt > at) is { } later)
+        {
+            return $"They went down only at {Moment.Show(later.DownAt, request.At)}: give a later time.";
+        }
+
+        return at - open[0].DownAt > LongestSpell
+            ? $"They went down at {Moment.Show(open[0].DownAt, request.At)}, too long ago for one day out: give when they came up, such as when:\"2027-01-16 17:00\"."
+            : null;
+    }
+}

@@ -1,0 +1,37 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Answers <c>/catch list</c>: the newest entries.</summary>
+public sealed class ListCatches(CatchOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+{
+    private const int UsuallyShown = 7;
+
+    public CommandInfo Info { get; } = new(
+        "catch list", "The newest entries, the crew's or yours", "/catch list whose:mine", [options.Mine, options.Most]);
+
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var mine = request.GetOr(options.Mine, otherwise: false);
+        var newest = await book.ReadAsync(
+            request,
+            async session => mine && await new MemberRepository(session).FindAsync(request.Caller.Member) is not { } nobody
+                ? []
+                : await new CatchRepository(session).NewestAsync(
+                    mine ? (await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id : null,
+                    request.GetOr(options.Most, UsuallyShown)),
+            cancellationToken);
+        return newest.Count == 0
+            ? Reply.Refuse("Nothing is logged yet. Log a fish with /catch log species:walleye length:22.5in")
+            : new Reply
+            {
+                Headline = mine ? $"What {request.Caller.Name} caught last" : "What the crew caught last",
+                Lines = [.. newest.Select(logged => CatchWords.Row(logged, knowledge, request))],
+                Figures = [CatchFigures.Count.Of(newest.Count)],
+                Actions = ReplyAction.WhyAndShare(request),
+            };
+    }
+}

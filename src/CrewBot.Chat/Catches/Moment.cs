@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>A time as a person says it.</summary>
+/// <param name="Ago">How long ago; null for a time by the clock.</param>
+/// <param name="DaysBack">Days before today, where no date is given.</param>
+/// <param name="Day">The date; null for today or <paramref name="DaysBack"/>.</param>
+/// <param name="Clock">The time by the caller's clock.</param>
+public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly Clock)
+{
+    /// <summary>The instant that is meant by somebody who speaks at another, by their clock.</summary>
+    public DateTimeOffset From(DateTimeOffset spoken, TimeZoneInfo zone)
+    {
+        var here = TimeZoneInfo.ConvertTime(spoken, zone);
+        if (Ago is { } ago)
+        {
+            return TimeZoneInfo.ConvertTime(spoken - ago, zone);
+        }
+
+        var day = Day ?? DateOnly.FromDateTime(here.DateTime).AddDays(-DaysBack);
+        var local = day.ToDateTime(Clock);
+        return new DateTimeOffset(local, zone.GetUtcOffset(local));
+    }
+
+    /// <summary>A time of day as it is shown.</summary>
+    public static string Show(DateTimeOffset time, DateTimeOffset now) =>
+        time.ToString(time.Date == now.ToOffset(time.Offset).Date ? "HH:mm" : "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Reads "10 min ago", "14:20", "yesterday 16:05", "2027-01-16 14:20".</summary>
+public sealed partial class MomentReader : OptionReader<Moment>
+{
+    private static readonly string[] Clocks = ["H:mm", "HH:mm"];
+
+    public override string Accepts => "10 min ago, 14:20, yesterday 16:05 or 2027-01-16 14:20";
+
+    public override Reading<Moment> Read(string text, CrewUnits units)
+    {
+        var said = string.Join(' ', text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return (ReadAgo(said) ?? ReadClock(said)) is { } moment
+            ? moment
+            : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
+    }
+
+    private static Moment? ReadAgo(string said)
+    {
+        if (said == "now")
+        {
+            return new Moment(TimeSpan.Zero, 0, null, default);
+        }
+
+        var match = AgoText().Match(said);
+        if (!match.Success)
+        {
+            return null;
+        }
+
+        var number = double.Parse(match.Groups["number"].Value, CultureInfo.InvariantCulture);
+        var each = match.Groups["unit"].Value[0] switch
+        {
+            'm' => TimeSpan.FromMinutes(1),
+            'h' => TimeSpan.FromHours(1),
+            _ => TimeSpan.FromDays(1),
+        };
+        return new Moment(number * each, 0, null, default);
+    }
+
+    private static Moment? ReadClock(string said)
+    {
+        var words = said.Split(' ');
+        if (!TimeOnly.TryParseExact(words[^1], Clocks, CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
+        {
+            return null;
+        }
+
+        return words[..^1] switch
+        {
+            [] or ["today"] => new Moment(null, 0, null, clock),
+            ["yesterday"] => new Moment(null, 1, null, clock),
+            [var date] when DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) =>
+                new Moment(null, 0, day, clock),
+            _ => null,
+        };
+    }
+
+    [GeneratedRegex(@"^(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?) ?(?<unit>min|mins|minutes?|h|hours?|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex AgoText();
+}

@@ -1,0 +1,37 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>Reads a span of time, and says when it starts.</summary>
+public sealed class PeriodReader : OptionReader<Period>
+{
+    private const int SeasonStarts = 7;
+
+    private readonly ChoiceReader<Period> _words = new(
+        [("season", Period.Season), ("month", Period.Month), ("day", Period.Day), ("all", Period.All)], ("trip", Period.Day));
+
+    public override IReadOnlyList<string> Choices => _words.Choices;
+
+    public override string Accepts => _words.Accepts;
+
+    public override Reading<Period> Read(string text, CrewUnits units) => _words.Read(text, units);
+
+    /// <summary>When a span starts that holds an instant, by a clock.</summary>
+    public static DateTimeOffset StartOf(Period period, DateTimeOffset at, TimeZoneInfo zone)
+    {
+        var here = TimeZoneInfo.ConvertTime(at, zone);
+        DateTimeOffset First(int year, int month)
+        {
+            var local = new DateTime(year, month, 1);
+            return new DateTimeOffset(local, zone.GetUtcOffset(local));
+        }
+
+        return period switch
+        {
+            Period.Season => First(here.Month >= SeasonStarts ? here.Year : here.Year - 1, SeasonStarts),
+            Period.Month => First(here.Year, here.Month),
+            Period.Day => at.AddDays(-1),
+            _ => DateTimeOffset.UnixEpoch,
+        };
+    }
+}

@@ -1,0 +1,165 @@
+using System.Collections.Concurrent;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Requests;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>What the crews have stored, as commands see it: opened at the first use, and scoped to the crew that asks.</summary>
+public sealed class CrewBook : IAsyncDisposable
+{
+    private readonly string? _path;
+    private readonly SemaphoreSlim _opening = new(1, 1);
+    private readonly ConcurrentDictionary<string, (long Revision, IReadOnlyList<WaterRules> Waters)> _waters = new();
+    private Database? _database;
+
+    private CrewBook(string? path) => _path = path;
+
+    /// <summary>A book for a process without a database: it refuses in a line.</summary>
+    public static CrewBook None { get; } = new(null);
+
+    /// <summary>The book in a file.</summary>
+    public static CrewBook At(string path) => new(path);
+
+    /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
+    public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken)
+    {
+        // A question alone makes no file.
+        if (caller.Crew is not { } crew || _path is null || (_database is null && !File.Exists(_path)))
+        {
+            return caller;
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return await database.ReadAsync(crew, session => WithSettingsAsync(caller, crew, session), cancellationToken);
+        }
+        catch (StorageException)
+        {
+            // What needs no database works on; what needs it will say why it can't.
+            return caller;
+        }
+    }
+
+    /// <summary>The first answer to a request that has changed something already; null when it has not.</summary>
+    /// <exception cref="StorageException">The database can't be used.</exception>
+    public async Task<Reply?> FirstAnswerAsync(CommandCall call, CancellationToken cancellationToken)
+    {
+        var database = await OpenAsync(cancellationToken);
+        var answer = await database.ReadAsync(
+            call.Caller.Crew!, session => new RequestRepository(session).FindAnswerAsync(call.Id), cancellationToken);
+        return answer is null ? null : ReplyJson.Read(answer);
+    }
+
+    /// <summary>Asks about the caller's crew.</summary>
+    /// <exception cref="StorageException">The database can't be used.</exception>
+    public async Task<T> ReadAsync<T>(Request request, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken)
+    {
+        var database = await OpenAsync(cancellationToken);
+        return await database.ReadAsync(request.Caller.Crew!, ask, cancellationToken);
+    }
+
+    /// <summary>
+    /// Changes something of the caller's crew and keeps the answer, in one transaction: however often the request is
+    /// delivered, it changes once and answers the same. A refusal changes nothing.
+    /// </summary>
+    /// <param name="request">The request.</param>
+    /// <param name="change">Makes the change and says the answer. It may be run again, so it must do nothing but ask and change.</param>
+    /// <param name="cancellationToken">Gives up before the change is made.</param>
+    /// <exception cref="StorageException">The database can't be used.</exception>
+    public async Task<Reply> WriteOnceAsync(
+        Request request, Func<CrewSession, CrewMember, Task<Reply>> change, CancellationToken cancellationToken)
+    {
+        var database = await OpenAsync(cancellationToken);
+        try
+        {
+            return await database.WriteAsync(request.Caller.Crew!, session => OnceAsync(request, session, change), cancellationToken);
+        }
+        catch (RefusedException refused)
+        {
+            return refused.Reply;
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_database is not null)
+        {
+            await _database.DisposeAsync();
+        }
+
+    }
+
+    private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
+    {
+        // Two deliveries may both have found no answer: the second finds it here.
+        var requests = new RequestRepository(session);
+        if (await requests.FindAnswerAsync(request.Id) is { } first)
+        {
+            return ReplyJson.Read(first);
+        }
+
+        var member = await new MemberRepository(session).FindOrAddAsync(request.Caller.Member, request.Caller.Name);
+        var reply = await change(session, member);
+        if (reply.Problem is not null)
+        {
+            throw new RefusedException(reply);
+        }
+
+        await requests.RememberAsync(request.Id, member.Id, ReplyJson.Write(reply), request.At);
+        return reply;
+    }
+
+    private async Task<Caller> WithSettingsAsync(Caller caller, string crew, CrewSession session)
+    {
+        var settings = await new CrewRepository(session).FindAsync();
+        var member = await new MemberRepository(session).FindAsync(caller.Member);
+        return caller with
+        {
+            Units = (member?.Units ?? settings.Units) is { } units
+                ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
+                : caller.Units,
+            Role = (Role)Math.Max((int)caller.Role, (int)(member?.Role ?? CrewRole.Member)),
+            Zone = settings.Zone is { } zone && TimeZoneInfo.TryFindSystemTimeZoneById(zone, out var found) ? found : caller.Zone,
+            Waters = await WatersAsync(crew, settings.Revision, session),
+        };
+    }
+
+    private async Task<IReadOnlyList<WaterRules>> WatersAsync(string crew, long revision, CrewSession session)
+    {
+        if (_waters.TryGetValue(crew, out var kept) && kept.Revision == revision)
+        {
+            return kept.Waters;
+        }
+
+        var waters = (await new WaterRepository(session).AllAsync()).Select(RulesOfWater.From).ToList();
+        _waters[crew] = (revision, waters);
+        return waters;
+    }
+
+    private async Task<Database> OpenAsync(CancellationToken cancellationToken)
+    {
+        if (_database is { } open)
+        {
+            return open;
+        }
+
+        if (_path is null)
+        {
+            throw new StorageException("Nothing can be stored: there is no place for a database. Set CrewBot:Database to the path of a file.");
+        }
+
+        await _opening.WaitAsync(cancellationToken);
+        try
+        {
+            return _database ??= await Database.OpenAsync(_path, cancellationToken);
+        }
+        finally
+        {
+            _opening.Release();
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Reads the name of a water: the crew's own first, then those of the knowledge file.</summary>
+public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<WaterRules>
+{
+    private const int NearestShown = 3;
+
+    private readonly RecordReader<WaterRules> _known = new(known, "a water");
+
+    public override string Accepts => "a water of the crew";
+
+    public override Reading<WaterRules> Read(string text, CrewUnits units) => _known.Read(text, units);
+
+    public override Reading<WaterRules> Read(string text, Caller caller)
+    {
+        var plain = RecordSet.Plain(text);
+        if (caller.Waters.FirstOrDefault(water => NamesOf(water).Any(name => RecordSet.Plain(name) == plain)) is { } own)
+        {
+            return own;
+        }
+
+        if (known.TryFind(text, out var laid))
+        {
+            return laid;
+        }
+
+        var nearest = Nearest.To(text, caller.Waters.SelectMany(NamesOf).Concat(known.Select(water => water.Name)), NearestShown);
+        var offer = nearest.Count > 0 ? $" Nearest: {string.Join(", ", nearest)}." : "";
+        return new Misread($"{Quoting.Quote(text)} is no water of this crew.{offer} Its owner adds one with /crew setup water:\"name\".");
+    }
+
+    public override IEnumerable<string> Suggest(string begun) => _known.Suggest(begun);
+
+    private static IEnumerable<string> NamesOf(WaterRules water) => water.Aliases.Prepend(water.Name);
+}

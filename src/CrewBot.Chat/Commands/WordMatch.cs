@@ -1,0 +1,45 @@
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>Finds the longest run of words that means something, for shorthands.</summary>
+internal static class WordMatch
+{
+    private const int LongestPhrase = 4;
+
+    /// <summary>The longest run from here that is known; null when none is.</summary>
+    public static (string Meaning, int Words)? Longest(string[] said, int at, IReadOnlyDictionary<string, string> words)
+    {
+        for (var count = Math.Min(LongestPhrase, said.Length - at); count >= 1; count--)
+        {
+            var phrase = RecordSet.Plain(string.Join(' ', said[at..(at + count)]));
+            if (words.TryGetValue(phrase, out var meaning)
+                || (phrase.EndsWith('s') && words.TryGetValue(phrase[..^1], out meaning)))
+            {
+                return (meaning, count);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Every word that finds a record, with the record's name.</summary>
+    public static Dictionary<string, string> WordsOf<T>(RecordSet<T> records)
+        where T : TradeRecord =>
+        records.Words.ToDictionary(pair => pair.Key, pair => pair.Value.Name);
+
+    /// <summary>Every name of a crew's waters, with the water's own.</summary>
+    public static Dictionary<string, string> WordsOf(IReadOnlyList<WaterRules> waters)
+    {
+        var words = new Dictionary<string, string>();
+        foreach (var water in waters)
+        {
+            foreach (var name in water.Aliases.Append(water.Name))
+            {
+                words.TryAdd(RecordSet.Plain(name), water.Name);
+            }
+        }
+
+        return words;
+    }
+}

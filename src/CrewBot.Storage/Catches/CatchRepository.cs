@@ -1,0 +1,150 @@
+using System.Text.Json;
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Catches;
+
+/// <summary>The crew's log of fish.</summary>
+public sealed class CatchRepository(CrewSession session)
+{
+    private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM catch_entry WHERE crew_id = @CrewId";
+
+    private const string AddSql = """
+        INSERT INTO catch_entry (crew_id, number, member_id, species, length_nm, length_unit, weight_ng, weight_unit,
+            girth_nm, girth_unit, depth_nm, depth_unit, water_id, presentation, lure, mood, line, kept,
+            caught_at_ms, offset_min, note, photo, logged_at_ms)
+        VALUES (@CrewId, @Number, @MemberId, @Species, @LengthNm, @LengthUnit, @WeightNg, @WeightUnit,
+            @GirthNm, @GirthUnit, @DepthNm, @DepthUnit, @WaterId, @Presentation, @Lure, @Mood, @Line, @Kept,
+            @CaughtAtMs, @OffsetMin, @Note, @Photo, @LoggedAtMs)
+        """;
+
+    private const string ReplaceSql = """
+        UPDATE catch_entry SET species = @Species, length_nm = @LengthNm, length_unit = @LengthUnit,
+            weight_ng = @WeightNg, weight_unit = @WeightUnit, girth_nm = @GirthNm, girth_unit = @GirthUnit,
+            depth_nm = @DepthNm, depth_unit = @DepthUnit, water_id = @WaterId, presentation = @Presentation,
+            lure = @Lure, mood = @Mood, line = @Line, kept = @Kept, caught_at_ms = @CaughtAtMs,
+            offset_min = @OffsetMin, note = @Note, photo = @Photo
+        WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    private const string VoidSql =
+        "UPDATE catch_entry SET voided_at_ms = @AtMs WHERE crew_id = @CrewId AND number = @Number";
+
+    private const string RememberSql = """
+        INSERT INTO catch_change (crew_id, number, change, member_id, changed_at_ms, before)
+        SELECT @CrewId, @Number, COALESCE(MAX(change), 0) + 1, @MemberId, @AtMs, @Before
+        FROM catch_change WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    private const string ChangesSql = "SELECT COUNT(*) FROM catch_change WHERE crew_id = @CrewId AND number = @Number";
+
+    private const string SelectSql = """
+        SELECT c.number, c.member_id, m.name AS angler, w.name AS water, c.species, c.length_nm, c.length_unit,
+            c.weight_ng, c.weight_unit, c.girth_nm, c.girth_unit, c.depth_nm, c.depth_unit, c.water_id, c.presentation,
+            c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.logged_at_ms, c.voided_at_ms
+        FROM catch_entry c
+        JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
+        LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
+        WHERE c.crew_id = @CrewId
+        """;
+
+    private const string FindSql = SelectSql + " AND c.number = @Number";
+
+    private const string LastSql =
+        SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
+
+    private const string NewestSql = SelectSql + """
+         AND c.voided_at_ms IS NULL AND (@MemberId IS NULL OR c.member_id = @MemberId)
+        ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most
+        """;
+
+    private const string LongestSql = SelectSql + """
+         AND c.species = @Species AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
+         AND (@MemberId IS NULL OR c.member_id = @MemberId)
+        ORDER BY c.length_nm DESC, c.caught_at_ms, c.number LIMIT 1
+        """;
+
+    private const string LongestOfEachSql = SelectSql + """
+         AND c.member_id = @MemberId AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
+        ORDER BY c.species, c.length_nm DESC, c.caught_at_ms, c.number
+        """;
+
+    private const string BetweenSql = SelectSql + """
+         AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId) AND c.voided_at_ms IS NULL
+        ORDER BY c.caught_at_ms, c.number
+        """;
+
+    /// <summary>Adds a fish.</summary>
+    /// <returns>Its number within the crew.</returns>
+    public async Task<long> AddAsync(CatchEntry entry)
+    {
+        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        await session.ExecuteAsync(AddSql, CatchRow.Of(session.CrewId, number, entry));
+        return number;
+    }
+
+    /// <summary>The entry with a number, void or not; null when there is none.</summary>
+    public async Task<LoggedCatch?> FindAsync(long number) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(FindSql, new { session.CrewId, Number = number }))?.ToCatch();
+
+    /// <summary>What an angler caught last.</summary>
+    public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>What was caught last.</summary>
+    /// <param name="memberId">By whom; null for the whole crew.</param>
+    /// <param name="most">How many.</param>
+    public async Task<IReadOnlyList<LoggedCatch>> NewestAsync(long? memberId, int most) =>
+        Of(await session.QueryAsync<CatchRow>(NewestSql, new { session.CrewId, MemberId = memberId, Most = most }));
+
+    /// <summary>The longest of a species, the earlier of two; null when none was measured.</summary>
+    /// <param name="species">Key of the species.</param>
+    /// <param name="memberId">By whom; null for the whole crew.</param>
+    public async Task<LoggedCatch?> LongestAsync(string species, long? memberId) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(
+            LongestSql, new { session.CrewId, Species = species, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>An angler's longest of each species, by species; the earlier of two.</summary>
+    public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>
+        Of([.. (await session.QueryAsync<CatchRow>(LongestOfEachSql, new { session.CrewId, MemberId = memberId })).DistinctBy(row => row.Species)]);
+
+    /// <summary>Everything caught in a span of time, both ends included, earliest first.</summary>
+    /// <param name="from">From when.</param>
+    /// <param name="to">Until when.</param>
+    /// <param name="waterId">In which water; null for all.</param>
+    public async Task<IReadOnlyList<LoggedCatch>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
+    {
+        var span = new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId };
+        return Of(await session.QueryAsync<CatchRow>(BetweenSql, span));
+    }
+
+    /// <summary>Puts a corrected entry in the place of one that was read before; what it said is kept.</summary>
+    public async Task ReplaceAsync(LoggedCatch before, CatchEntry entry, long byMember, DateTimeOffset at)
+    {
+        await RememberAsync(before, byMember, at);
+        await session.ExecuteAsync(ReplaceSql, CatchRow.Of(session.CrewId, before.Number, entry));
+    }
+
+    /// <summary>Lets an entry no longer count; it stays.</summary>
+    public async Task VoidAsync(LoggedCatch before, long byMember, DateTimeOffset at)
+    {
+        await RememberAsync(before, byMember, at);
+        await session.ExecuteAsync(VoidSql, new { session.CrewId, before.Number, AtMs = at.ToUnixTimeMilliseconds() });
+    }
+
+    /// <summary>How often an entry was changed.</summary>
+    public Task<long> ChangesAsync(long number) => session.SingleAsync<long>(ChangesSql, new { session.CrewId, Number = number });
+
+    private static IReadOnlyList<LoggedCatch> Of(IReadOnlyList<CatchRow> rows) => [.. rows.Select(row => row.ToCatch())];
+
+    private Task<int> RememberAsync(LoggedCatch before, long byMember, DateTimeOffset at) => session.ExecuteAsync(
+        RememberSql,
+        new
+        {
+            session.CrewId,
+            before.Number,
+            MemberId = byMember,
+            AtMs = at.ToUnixTimeMilliseconds(),
+            // The angler's name stays in its own table.
+            Before = JsonSerializer.Serialize(CatchRow.Of(session.CrewId, before.Number, before.Entry)),
+        });
+}

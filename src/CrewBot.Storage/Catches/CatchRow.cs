@@ -1,0 +1,104 @@
+namespace CrewBot.Storage.Catches;
+
+/// <summary>An entry as it lies in its table.</summary>
+internal sealed record CatchRow
+{
+    public long CrewId { get; init; }
+
+    public long Number { get; init; }
+
+    public long MemberId { get; init; }
+
+    public string Angler { get; init; } = "";
+
+    public string? Water { get; init; }
+
+    public string Species { get; init; } = "";
+
+    public long? LengthNm { get; init; }
+
+    public string? LengthUnit { get; init; }
+
+    public long? WeightNg { get; init; }
+
+    public string? WeightUnit { get; init; }
+
+    public long? GirthNm { get; init; }
+
+    public string? GirthUnit { get; init; }
+
+    public long? DepthNm { get; init; }
+
+    public string? DepthUnit { get; init; }
+
+    public long? WaterId { get; init; }
+
+    public string? Presentation { get; init; }
+
+    public string? Lure { get; init; }
+
+    public string? Mood { get; init; }
+
+    public long? Line { get; init; }
+
+    public long? Kept { get; init; }
+
+    public long CaughtAtMs { get; init; }
+
+    public long OffsetMin { get; init; }
+
+    public string? Note { get; init; }
+
+    public string? Photo { get; init; }
+
+    public long LoggedAtMs { get; init; }
+
+    public long? VoidedAtMs { get; init; }
+
+    public static CatchRow Of(long crewId, long number, CatchEntry entry) => new()
+    {
+        CrewId = crewId,
+        Number = number,
+        MemberId = entry.MemberId,
+        Species = entry.Species,
+        LengthNm = entry.Length?.Nanometres,
+        LengthUnit = StoredUnits.WordOf(entry.Length),
+        WeightNg = entry.Weight?.Nanograms,
+        WeightUnit = StoredUnits.WordOf(entry.Weight),
+        GirthNm = entry.Girth?.Nanometres,
+        GirthUnit = StoredUnits.WordOf(entry.Girth),
+        DepthNm = entry.Depth?.Nanometres,
+        DepthUnit = StoredUnits.WordOf(entry.Depth),
+        WaterId = entry.WaterId,
+        Presentation = entry.Presentation,
+        Lure = entry.Lure,
+        Mood = entry.Mood,
+        Line = entry.Line,
+        Kept = entry.Kept is { } kept ? kept ? 1 : 0 : null,
+        CaughtAtMs = entry.CaughtAt.ToUnixTimeMilliseconds(),
+        OffsetMin = (long)entry.CaughtAt.Offset.TotalMinutes,
+        Note = entry.Note,
+        Photo = entry.Photo,
+        LoggedAtMs = entry.LoggedAt.ToUnixTimeMilliseconds(),
+    };
+
+    public LoggedCatch ToCatch() => new(Number, Angler, Water, VoidedAtMs is not null, new CatchEntry
+    {
+        MemberId = MemberId,
+        Species = Species,
+        Length = StoredUnits.LengthOf(LengthNm, LengthUnit),
+        Weight = StoredUnits.MassOf(WeightNg, WeightUnit),
+        Girth = StoredUnits.LengthOf(GirthNm, GirthUnit),
+        Depth = StoredUnits.LengthOf(DepthNm, DepthUnit),
+        WaterId = WaterId,
+        Presentation = Presentation,
+        Lure = Lure,
+        Mood = Mood,
+        Line = Line,
+        Kept = Kept is { } kept ? kept == 1 : null,
+        CaughtAt = DateTimeOffset.FromUnixTimeMilliseconds(CaughtAtMs).ToOffset(TimeSpan.FromMinutes(OffsetMin)),
+        Note = Note,
+        Photo = Photo,
+        LoggedAt = DateTimeOffset.FromUnixTimeMilliseconds(LoggedAtMs),
+    });
+}

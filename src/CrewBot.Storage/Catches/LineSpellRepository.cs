@@ -1,0 +1,61 @@
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Catches;
+
+/// <summary>When whose lines were in the water: what catch rates are counted by.</summary>
+public sealed class LineSpellRepository(CrewSession session)
+{
+    private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM line_spell WHERE crew_id = @CrewId";
+
+    private const string AddSql = """
+        INSERT INTO line_spell (crew_id, number, member_id, water_id, presentation, lines, down_at_ms, offset_min)
+        VALUES (@CrewId, @Number, @MemberId, @WaterId, @Presentation, @Lines, @DownAtMs, @OffsetMin)
+        """;
+
+    private const string OpenSql = """
+        SELECT s.number, w.name AS water, s.presentation, s.lines, s.down_at_ms, s.offset_min, s.up_at_ms
+        FROM line_spell s LEFT JOIN water w ON w.crew_id = s.crew_id AND w.id = s.water_id
+        WHERE s.crew_id = @CrewId AND s.member_id = @MemberId AND s.up_at_ms IS NULL ORDER BY s.down_at_ms, s.number
+        """;
+
+    private const string CloseSql =
+        "UPDATE line_spell SET up_at_ms = @UpAtMs WHERE crew_id = @CrewId AND number = @Number AND up_at_ms IS NULL";
+
+    /// <summary>Lets lines down.</summary>
+    /// <returns>The spell's number within the crew.</returns>
+    public async Task<long> AddAsync(long memberId, long? waterId, string? presentation, int lines, DateTimeOffset downAt)
+    {
+        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        await session.ExecuteAsync(AddSql, new
+        {
+            session.CrewId,
+            Number = number,
+            MemberId = memberId,
+            WaterId = waterId,
+            Presentation = presentation,
+            Lines = lines,
+            DownAtMs = downAt.ToUnixTimeMilliseconds(),
+            OffsetMin = (long)downAt.Offset.TotalMinutes,
+        });
+        return number;
+    }
+
+    /// <summary>An angler's lines that are down, the first let down first.</summary>
+    public async Task<IReadOnlyList<LineSpell>> OpenOfAsync(long memberId) =>
+        [.. (await session.QueryAsync<SpellRow>(OpenSql, new { session.CrewId, MemberId = memberId })).Select(Of)];
+
+    /// <summary>Takes lines up.</summary>
+    public Task CloseAsync(long number, DateTimeOffset upAt) =>
+        session.ExecuteAsync(CloseSql, new { session.CrewId, Number = number, UpAtMs = upAt.ToUnixTimeMilliseconds() });
+
+    private static LineSpell Of(SpellRow row)
+    {
+        var offset = TimeSpan.FromMinutes(row.OffsetMin);
+        return new LineSpell(
+            row.Number, row.Water, row.Presentation, (int)row.Lines, DateTimeOffset.FromUnixTimeMilliseconds(row.DownAtMs).ToOffset(offset),
+            row.UpAtMs is { } up ? DateTimeOffset.FromUnixTimeMilliseconds(up).ToOffset(offset) : null);
+    }
+
+    private sealed record SpellRow(
+        long Number, string? Water, string? Presentation, long Lines, long DownAtMs, long OffsetMin, long? UpAtMs);
+}

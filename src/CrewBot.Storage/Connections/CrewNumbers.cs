@@ -1,0 +1,46 @@
+using System.Collections.Concurrent;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CrewBot.Storage.Connections;
+
+/// <summary>Finds the number of a crew by the key that its platform knows it by.</summary>
+internal sealed class CrewNumbers
+{
+    private const string FindSql = "SELECT id FROM crew WHERE key = @Key";
+
+    private const string AddSql = "INSERT INTO crew (key) VALUES (@Key) RETURNING id";
+
+    private const string AllSql = "SELECT key FROM crew ORDER BY id";
+
+    // A crew keeps its number for good, so what was committed once can be remembered.
+    private readonly ConcurrentDictionary<string, long> _committed = new(StringComparer.Ordinal);
+
+    /// <summary>The crew's number as committed; <see cref="CrewSession.NoCrew"/> while it has stored nothing.</summary>
+    public async Task<long> FindAsync(SqliteConnection connection, string key)
+    {
+        if (_committed.TryGetValue(key, out var known))
+        {
+            return known;
+        }
+
+        if (await connection.QueryFirstOrDefaultAsync<long?>(FindSql, new { Key = key }) is not { } found)
+        {
+            return CrewSession.NoCrew;
+        }
+
+        _committed.TryAdd(key, found);
+        return found;
+    }
+
+    /// <summary>The crew's number; a new one on its first write.</summary>
+    public async Task<long> FindOrAddAsync(SqliteConnection connection, string key) =>
+        _committed.TryGetValue(key, out var known)
+            ? known
+            : await connection.QueryFirstOrDefaultAsync<long?>(FindSql, new { Key = key })
+                ?? await connection.QuerySingleAsync<long>(AddSql, new { Key = key });
+
+    /// <summary>The keys of all crews, for work that is done crew by crew.</summary>
+    public static async Task<IReadOnlyList<string>> KeysAsync(SqliteConnection connection) =>
+        (await connection.QueryAsync<string>(AllSql)).AsList();
+}

@@ -1,0 +1,148 @@
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CrewBot.Storage.Connections;
+
+/// <summary>The file that everything lives in. Whatever it refuses, it refuses as a <see cref="StorageException"/>.</summary>
+public sealed class Database : IAsyncDisposable
+{
+    private readonly ConnectionFactory _connections;
+    private readonly GroupCommit _writer;
+    private readonly CrewNumbers _crews = new();
+
+    private int _isClosed;
+
+    private Database(ConnectionFactory connections, GroupCommit writer)
+    {
+        _connections = connections;
+        _writer = writer;
+    }
+
+    /// <summary>The whole path of the file.</summary>
+    public string Path => _connections.Path;
+
+    /// <summary>The connection that writes, for tests that make it fail.</summary>
+    internal SqliteConnection Writing => _writer.Connection;
+
+    /// <summary>Opens the file, makes it when there is none, and brings it to the newest shape.</summary>
+    /// <exception cref="StorageException">It can't be used; the line says why.</exception>
+    public static async Task<Database> OpenAsync(string path, CancellationToken cancellationToken)
+    {
+        var whole = System.IO.Path.GetFullPath(path);
+        DatabaseFile.Ensure(whole);
+        var connections = new ConnectionFactory(whole);
+        SqliteConnection? writing = null;
+        try
+        {
+            writing = await connections.OpenForWritingAsync(cancellationToken);
+            await Schema.Shape.BringUpAsync(writing, whole);
+            return new Database(connections, new GroupCommit(writing));
+        }
+        catch (Exception fault)
+        {
+            if (writing is not null)
+            {
+                await writing.DisposeAsync();
+            }
+
+            if (fault is SqliteException outside && StorageFaults.IsOutside(outside))
+            {
+                throw StorageFaults.Of(outside, whole);
+            }
+
+            throw;
+        }
+    }
+
+    /// <summary>Asks about one crew, in one unchanging view of it.</summary>
+    /// <param name="crew">The key by which the crew's platform knows it.</param>
+    /// <param name="ask">The questions.</param>
+    /// <param name="cancellationToken">Stops asking.</param>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    public Task<T> ReadAsync<T>(string crew, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken) =>
+        ReadAsync(
+            async connection => await ask(new CrewSession(connection, await _crews.FindAsync(connection, crew), cancellationToken)),
+            cancellationToken);
+
+    /// <summary>Changes something of one crew. When this returns, it is on the disk; when it throws, nothing has changed.</summary>
+    /// <param name="crew">The key by which the crew's platform knows it; its first write makes it known.</param>
+    /// <param name="change">Makes the change. It may be run again, so it must do nothing but ask and change.</param>
+    /// <param name="cancellationToken">Gives up before the change is made.</param>
+    /// <exception cref="StorageException">The file can't be written.</exception>
+    public async Task<T> WriteAsync<T>(string crew, Func<CrewSession, Task<T>> change, CancellationToken cancellationToken)
+    {
+        try
+        {
+            return await _writer.RunAsync(
+                async connection => await change(
+                    new CrewSession(connection, await _crews.FindOrAddAsync(connection, crew), cancellationToken)),
+                cancellationToken);
+        }
+        catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
+        {
+            throw StorageFaults.Of(fault, Path);
+        }
+    }
+
+    /// <summary>Changes something of one crew that gives nothing back.</summary>
+    /// <param name="crew">The key by which the crew's platform knows it; its first write makes it known.</param>
+    /// <param name="change">Makes the change. It may be run again, so it must do nothing but ask and change.</param>
+    /// <param name="cancellationToken">Gives up before the change is made.</param>
+    /// <exception cref="StorageException">The file can't be written.</exception>
+    public Task WriteAsync(string crew, Func<CrewSession, Task> change, CancellationToken cancellationToken) =>
+        WriteAsync(
+            crew,
+            async session =>
+            {
+                await change(session);
+                return true;
+            },
+            cancellationToken);
+
+    /// <summary>The keys of all crews, for work that is done crew by crew.</summary>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    public Task<IReadOnlyList<string>> CrewsAsync(CancellationToken cancellationToken) =>
+        ReadAsync(CrewNumbers.KeysAsync, cancellationToken);
+
+    /// <summary>Waits for the writes under way and closes the file.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        if (Interlocked.Exchange(ref _isClosed, 1) == 1)
+        {
+            return;
+        }
+
+        try
+        {
+            await _writer.RunAsync(_ => Task.FromResult(true), CancellationToken.None);
+        }
+        catch (SqliteException)
+        {
+            // Whoever waited for a write has been told; closing goes on.
+        }
+
+        await _writer.DisposeAsync();
+        _connections.ClosePool();
+    }
+
+    private async Task<T> ReadAsync<T>(Func<SqliteConnection, Task<T>> ask, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await using var connection = await _connections.OpenForReadingAsync(cancellationToken);
+            await connection.ExecuteAsync("BEGIN DEFERRED");
+            try
+            {
+                return await ask(connection);
+            }
+            finally
+            {
+                await connection.ExecuteAsync("ROLLBACK TRANSACTION");
+            }
+        }
+        catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
+        {
+            throw StorageFaults.Of(fault, Path);
+        }
+    }
+}

@@ -1,0 +1,217 @@
+using System.Collections.Concurrent;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace CrewBot.Storage.Connections;
+
+/// <summary>
+/// The single writer. Changes that arrive while another is being flushed to the disk share the next flush; each has its
+/// own savepoint, so that one caller's failure is not another's.
+/// </summary>
+internal sealed class GroupCommit : IAsyncDisposable
+{
+    private const int MostInGroup = 256;
+
+    private readonly SqliteConnection _connection;
+    private readonly SqliteCommand _begin;
+    private readonly SqliteCommand _commit;
+    private readonly SqliteCommand _rollback;
+    private readonly SqliteCommand _mark;
+    private readonly SqliteCommand _keep;
+    private readonly SqliteCommand _undo;
+    private readonly ConcurrentQueue<PendingWrite> _waiting = new();
+    private int _isLed;
+
+    /// <param name="connection">Belongs to the writer from now on.</param>
+    public GroupCommit(SqliteConnection connection)
+    {
+        _connection = connection;
+        _begin = Command("BEGIN IMMEDIATE");
+        _commit = Command("COMMIT");
+        _rollback = Command("ROLLBACK");
+        _mark = Command("SAVEPOINT one");
+        _keep = Command("RELEASE one");
+        _undo = Command("ROLLBACK TO one; RELEASE one");
+    }
+
+    internal SqliteConnection Connection => _connection;
+
+    private bool InTransaction => raw.sqlite3_get_autocommit(_connection.Handle) == 0;
+
+    /// <summary>Makes a change and waits until it is on the disk.</summary>
+    /// <param name="change">Makes the change; may be run again when the group it belonged to could not be committed.</param>
+    /// <param name="cancellationToken">Gives up before the change is made.</param>
+    public Task<T> RunAsync<T>(Func<SqliteConnection, Task<T>> change, CancellationToken cancellationToken)
+    {
+        var pending = new PendingWrite<T>(() => change(_connection), cancellationToken);
+        _waiting.Enqueue(pending);
+
+        // Whoever finds nobody writing writes for all that have queued up by then.
+        if (Interlocked.Exchange(ref _isLed, 1) == 0)
+        {
+            _ = LeadAsync();
+        }
+
+        return pending.Told;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        foreach (var command in (SqliteCommand[])[_begin, _commit, _rollback, _mark, _keep, _undo])
+        {
+            await command.DisposeAsync();
+        }
+
+        await _connection.DisposeAsync();
+    }
+
+    private SqliteCommand Command(string sql)
+    {
+        var command = _connection.CreateCommand();
+#pragma warning disable CA2100 // The texts are the constants above.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        return command;
+    }
+
+    private async Task LeadAsync()
+    {
+        do
+        {
+            while (Take() is { Count: > 0 } group)
+            {
+                try
+                {
+                    await WriteAsync(group);
+                }
+#pragma warning disable CA1031 // Nobody may wait for ever, whatever the connection throws.
+                catch (Exception fault)
+#pragma warning restore CA1031
+                {
+                    group.ForEach(write => write.Fault = fault);
+                }
+
+                group.ForEach(write => write.Tell());
+                if (!_waiting.IsEmpty)
+                {
+                    // The first caller has its answer by now and must not be held up by those behind it.
+                    await Task.Yield();
+                }
+            }
+
+            Volatile.Write(ref _isLed, 0);
+        }
+        while (!_waiting.IsEmpty && Interlocked.Exchange(ref _isLed, 1) == 0);
+    }
+
+    private List<PendingWrite> Take()
+    {
+        var group = new List<PendingWrite>();
+        while (group.Count < MostInGroup && _waiting.TryDequeue(out var next))
+        {
+            group.Add(next);
+        }
+
+        return group;
+    }
+
+    private async Task WriteAsync(List<PendingWrite> group)
+    {
+        if (group.Count > 1 && await TryTogetherAsync(group))
+        {
+            return;
+        }
+
+        foreach (var write in group)
+        {
+            write.Fault = null;
+            await AloneAsync(write);
+        }
+    }
+
+    /// <summary>Writes a group in one transaction.</summary>
+    /// <returns>False when the transaction was lost, with every change in it.</returns>
+    private async Task<bool> TryTogetherAsync(List<PendingWrite> group)
+    {
+        try
+        {
+            _begin.ExecuteNonQuery();
+        }
+        catch (SqliteException locked)
+        {
+            // Each of them alone would wait as long for nothing.
+            group.ForEach(write => write.Fault = locked);
+            return true;
+        }
+
+        try
+        {
+            foreach (var write in group)
+            {
+                _mark.ExecuteNonQuery();
+                await MakeAsync(write);
+                if (!InTransaction)
+                {
+                    return false;
+                }
+
+                (write.Fault is null ? _keep : _undo).ExecuteNonQuery();
+            }
+
+            _commit.ExecuteNonQuery();
+            return true;
+        }
+        catch (SqliteException)
+        {
+            RollBack();
+            return false;
+        }
+    }
+
+    private async Task AloneAsync(PendingWrite write)
+    {
+        try
+        {
+            _begin.ExecuteNonQuery();
+            await MakeAsync(write);
+            if (write.Fault is null)
+            {
+                _commit.ExecuteNonQuery();
+            }
+        }
+        catch (SqliteException fault)
+        {
+            write.Fault = fault;
+        }
+
+        RollBack();
+    }
+
+    private static async Task MakeAsync(PendingWrite write)
+    {
+        if (write.IsGivenUp)
+        {
+            write.Fault = new OperationCanceledException();
+            return;
+        }
+
+        try
+        {
+            await write.MakeAsync();
+        }
+#pragma warning disable CA1031 // Whatever it is belongs to the caller, who gets it; the others go on.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            write.Fault = fault;
+        }
+    }
+
+    private void RollBack()
+    {
+        if (InTransaction)
+        {
+            _rollback.ExecuteNonQuery();
+        }
+    }
+}

@@ -1,0 +1,8 @@
+namespace CrewBot.Storage.Crews;
+
+/// <summary>A person of a crew.</summary>
+/// <param name="Id">Their number.</param>
+/// <param name="Name">What they are called.</param>
+/// <param name="Role">What they may do.</param>
+/// <param name="Units">The units they speak in; null for the crew's.</param>
+public sealed record CrewMember(long Id, string Name, CrewRole Role, UnitSystem? Units);

@@ -1,0 +1,44 @@
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Crews;
+
+/// <summary>A crew's own settings.</summary>
+public sealed class CrewRepository(CrewSession session)
+{
+    private const string FindSql = "SELECT units, zone, revision FROM crew WHERE id = @CrewId";
+
+    private const string SetUnitsSql = "UPDATE crew SET units = @Units, revision = revision + 1 WHERE id = @CrewId";
+
+    private const string SetZoneSql = "UPDATE crew SET zone = @Zone, revision = revision + 1 WHERE id = @CrewId";
+
+    private const string SetChannelSql = """
+        INSERT INTO crew_channel (crew_id, purpose, channel) VALUES (@CrewId, @Purpose, @Channel)
+        ON CONFLICT (crew_id, purpose) DO UPDATE SET channel = excluded.channel
+        """;
+
+    private const string ChannelsSql = "SELECT purpose, channel FROM crew_channel WHERE crew_id = @CrewId ORDER BY purpose";
+
+    /// <summary>The settings.</summary>
+    public async Task<CrewSettings> FindAsync() =>
+        await session.FirstOrDefaultAsync<SettingsRow>(FindSql, new { session.CrewId }) is { } row
+            ? new CrewSettings(Words.Read<UnitSystem>(row.Units), row.Zone, row.Revision)
+            : CrewSettings.None;
+
+    public Task SetUnitsAsync(UnitSystem units) =>
+        session.ExecuteAsync(SetUnitsSql, new { session.CrewId, Units = Words.Write(units) });
+
+    /// <summary>Sets the time zone, by its name in the IANA database.</summary>
+    public Task SetZoneAsync(string zone) => session.ExecuteAsync(SetZoneSql, new { session.CrewId, Zone = zone });
+
+    /// <summary>Sets where messages of one purpose go.</summary>
+    public Task SetChannelAsync(string purpose, string channel) =>
+        session.ExecuteAsync(SetChannelSql, new { session.CrewId, Purpose = purpose, Channel = channel });
+
+    /// <summary>Where messages go, by purpose.</summary>
+    public async Task<IReadOnlyList<(string Purpose, string Channel)>> ChannelsAsync() =>
+        [.. (await session.QueryAsync<ChannelRow>(ChannelsSql, new { session.CrewId })).Select(row => (row.Purpose, row.Channel))];
+
+    private sealed record SettingsRow(string? Units, string? Zone, long Revision);
+
+    private sealed record ChannelRow(string Purpose, string Channel);
+}

@@ -1,0 +1,11 @@
+namespace CrewBot.Storage.Crews;
+
+/// <summary>What a crew has set.</summary>
+/// <param name="Units">The units it speaks in; null for the platform's guess.</param>
+/// <param name="Zone">Its time zone, by its name in the IANA database; null for the host's.</param>
+/// <param name="Revision">Grows with every change to the settings and the waters.</param>
+public sealed record CrewSettings(UnitSystem? Units, string? Zone, long Revision)
+{
+    /// <summary>What holds before anything is set.</summary>
+    public static CrewSettings None { get; } = new(null, null, 0);
+}

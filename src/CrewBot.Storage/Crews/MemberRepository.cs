@@ -1,0 +1,68 @@
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Crews;
+
+/// <summary>The people of a crew. Their names stand here and nowhere else.</summary>
+public sealed class MemberRepository(CrewSession session)
+{
+    /// <summary>What everybody is called who was erased.</summary>
+    public const string Former = "former angler";
+
+    private const string FindSql =
+        "SELECT id, name, role, units FROM member WHERE crew_id = @CrewId AND platform_id = @PlatformId";
+
+    private const string AddSql = """
+        INSERT INTO member (crew_id, platform_id, name) VALUES (@CrewId, @PlatformId, @Name)
+        RETURNING id, name, role, units
+        """;
+
+    private const string RenameSql = "UPDATE member SET name = @Name WHERE crew_id = @CrewId AND id = @Id";
+
+    private const string SetRoleSql = "UPDATE member SET role = @Role WHERE crew_id = @CrewId AND id = @Id";
+
+    private const string SetUnitsSql = "UPDATE member SET units = @Units WHERE crew_id = @CrewId AND id = @Id";
+
+    private const string AllSql =
+        "SELECT id, name, role, units FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
+
+    private const string EraseSql =
+        "UPDATE member SET platform_id = NULL, name = @Name, role = 'member', units = NULL WHERE crew_id = @CrewId AND id = @Id";
+
+    /// <summary>The person whom the platform knows by this id; null when they have stored nothing here.</summary>
+    public async Task<CrewMember?> FindAsync(string platformId) =>
+        Of(await session.FirstOrDefaultAsync<MemberRow>(FindSql, new { session.CrewId, PlatformId = platformId }));
+
+    /// <summary>The person whom the platform knows by this id, by the name they go by now.</summary>
+    public async Task<CrewMember> FindOrAddAsync(string platformId, string name)
+    {
+        if (await FindAsync(platformId) is not { } known)
+        {
+            return Of(await session.SingleAsync<MemberRow>(AddSql, new { session.CrewId, PlatformId = platformId, Name = name }))!;
+        }
+
+        if (known.Name != name)
+        {
+            await session.ExecuteAsync(RenameSql, new { session.CrewId, known.Id, Name = name });
+        }
+
+        return known with { Name = name };
+    }
+
+    public Task SetRoleAsync(long id, CrewRole role) =>
+        session.ExecuteAsync(SetRoleSql, new { session.CrewId, Id = id, Role = Words.Write(role) });
+
+    public Task SetUnitsAsync(long id, UnitSystem units) =>
+        session.ExecuteAsync(SetUnitsSql, new { session.CrewId, Id = id, Units = Words.Write(units) });
+
+    /// <summary>Everybody who was not erased, by name.</summary>
+    public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
+        [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
+
+    /// <summary>Takes a person's name and their platform's id away, everywhere at once. What they caught stays, as a former angler's.</summary>
+    public Task EraseAsync(long id) => session.ExecuteAsync(EraseSql, new { session.CrewId, Id = id, Name = Former });
+
+    private static CrewMember? Of(MemberRow? row) =>
+        row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units));
+
+    private sealed record MemberRow(long Id, string Name, string Role, string? Units);
+}

@@ -1,0 +1,186 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Tests.Catches;
+
+public sealed class LogCatchTests : IAsyncDisposable
+{
+    private readonly CrewRoom _room = new();
+
+    [Fact]
+    public async Task Log_WordsInAnyOrder_AreReadAsOptions()
+    {
+        var reply = await _room.SayAsync("log walleye 22.5in 24ft jigging spoon released");
+
+        Assert.Null(reply.Problem);
+        Assert.Equal("Walleye, 22.5 in (57.2 cm), released: logged as #1 for Ana", reply.Headline);
+        Assert.Equal(571.5, Figure(reply, "catch.length"));
+        Assert.Equal(7.3152, Figure(reply, "catch.depth"), tolerance: 1e-9);
+        Assert.Equal(Audience.Crew, reply.Audience);
+        Assert.True(reply.Lines.Count <= 8);
+    }
+
+    // Standard weight of a walleye of 500 mm: 1348.11 g, by the coefficients of Murphy and others (1990), log10 W = -5.453 + 3.18 log10 L.
+    [Fact]
+    public async Task Log_LengthAlone_EstimatesTheStandardWeight()
+    {
+        var reply = await _room.SayAsync("log walleye 50cm");
+
+        Assert.Equal(1348.11, Figure(reply, "catch.weight.estimate"), tolerance: 0.01);
+        Assert.Contains(reply.Lines, line => line.StartsWith("About", StringComparison.Ordinal));
+    }
+
+    // A walleye of 508 mm and 1250 g has a relative weight of 88.16 by the same equation.
+    [Fact]
+    public async Task Log_LengthAndWeight_GivesTheRelativeWeight()
+    {
+        var reply = await _room.SayAsync("catch log species:walleye length:508mm weight:1250g");
+
+        Assert.Equal(88.16, Figure(reply, "catch.relative-weight"), tolerance: 0.01);
+    }
+
+    // Customary rule L G²/800, inches and pounds, in the text of the Maryland fishing regulations: 29 by 15 in is 8.1563 lb.
+    [Fact]
+    public async Task Log_LengthAndGirth_EstimatesFromBoth()
+    {
+        var reply = await _room.SayAsync("catch log species:walleye length:29in girth:15in");
+
+        Assert.Equal(8.1563 * 453.59237, Figure(reply, "catch.weight.estimate"), tolerance: 0.03);
+    }
+
+    [Fact]
+    public async Task Log_SameRequestAgain_ChangesNothingAndAnswersTheSame()
+    {
+        var first = await _room.SayAsync("log walleye 20in", id: "again");
+        var second = await _room.SayAsync("log walleye 20in", id: "again");
+
+        Assert.Equal(ReplyJson.Write(first), ReplyJson.Write(second));
+        Assert.Single((await _room.SayAsync("catch list")).Lines);
+    }
+
+    [Fact]
+    public async Task Log_SameRequestManyTimesAtOnce_IsLoggedOnce()
+    {
+        var replies = await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(() => _room.SayAsync("log walleye 20in", id: "burst"))));
+
+        Assert.Single(replies.Select(ReplyJson.Write).Distinct());
+        Assert.Single((await _room.SayAsync("catch list")).Lines);
+    }
+
+    [Theory]
+    [InlineData("log perch 118in", "118 in (299.7 cm) is longer than any yellow perch one expects")]
+    [InlineData("log walleye 20in 40lb", "does not fit a walleye of 20 in (50.8 cm)")]
+    [InlineData("catch log species:walleye when:23:30", "23:30 is still to come")]
+    [InlineData("catch log species:walleye length:-3in", "length")]
+    [InlineData("catch log species:walleye water:\"Lune Basin\"", "'Lune Basin' is no water of this crew.")]
+    [InlineData("catch log species:walley3", "'walley3' is not known. Nearest: walleye")]
+    public async Task Log_DoubtfulOrWrong_IsRefusedInALineAndStoresNothing(string line, string part)
+    {
+        var reply = await _room.SayAsync(line);
+
+        Assert.Contains(part, reply.Problem, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', reply.Problem!);
+        Assert.NotNull((await _room.SayAsync("catch list")).Problem);
+    }
+
+    [Fact]
+    public async Task Log_DoubtfulButConfirmed_IsStored() =>
+        Assert.Null((await _room.SayAsync("catch log species:walleye length:20in weight:40lb confirm:yes")).Problem);
+
+    [Fact]
+    public async Task Log_SameFishWithinAMinute_IsAskedAbout()
+    {
+        await _room.SayAsync("log walleye 20in");
+        _room.Now += TimeSpan.FromSeconds(30);
+
+        Assert.Contains("That looks like #1", (await _room.SayAsync("log walleye 20in")).Problem, StringComparison.Ordinal);
+        _room.Now += TimeSpan.FromMinutes(1);
+        Assert.Null((await _room.SayAsync("log walleye 20in")).Problem);
+    }
+
+    [Fact]
+    public async Task Log_SecondFishOfTheDay_TakesOverAndNamesWhatWasSaidBefore()
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\" also-called:\"the basin\"");
+        await _room.SayAsync("log walleye 20in 24ft jigging spoon negative the basin");
+        _room.Now += TimeSpan.FromMinutes(10);
+
+        var reply = await _room.SayAsync("log perch 9in");
+
+        Assert.Contains(reply.Lines, line => line.StartsWith("Loon Basin, 24 ft (7.3 m), jigging spoon, negative mood", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.EndsWith("Assumed: Loon Basin, 24 ft (7.3 m), jigging spoon, negative mood.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Log_ReleasedFromDeepWaterInFrost_CautionsForBoth()
+    {
+        var reply = await _room.SayAsync("log walleye 20in 33ft -15C released");
+
+        Assert.Equal(2, reply.Cautions.Count);
+        Assert.Empty((await _room.SayAsync("log walleye 21in 33ft -15C kept")).Cautions);
+    }
+
+    [Fact]
+    public async Task Log_CrewsZone_DecidesTheClock()
+    {
+        await _room.SayAsync("crew setup zone:America/Winnipeg");
+
+        var reply = await _room.SayAsync("catch log species:walleye when:\"10 min ago\"");
+
+        Assert.Contains(reply.Lines, line => line.Contains("13:50", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task EditAndVoid_OthersEntry_IsForAStewardAlone()
+    {
+        await _room.SayAsync("log walleye 20in");
+
+        Assert.Contains("#1 is Ana's", (await _room.SayAsync("catch void catch:1", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
+        Assert.Null((await _room.SayAsync("catch edit catch:1 length:20.25in", "Bo", Role.Steward)).Problem);
+        Assert.Null((await _room.SayAsync("catch void catch:1")).Problem);
+        Assert.Contains("void", (await _room.SayAsync("catch edit catch:1 length:21in")).Problem, StringComparison.Ordinal);
+        Assert.NotNull((await _room.SayAsync("catch list")).Problem);
+    }
+
+    [Fact]
+    public async Task Void_EntryOfAnotherCrew_IsNotThere()
+    {
+        await _room.SayAsync("log walleye 20in");
+
+        Assert.Contains("There is no #1", (await _room.SayAsync("catch void catch:1", crew: "other")).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Leaders_EqualLengths_ShowBothAnglers()
+    {
+        await _room.SayAsync("log walleye 20in", "Ana");
+        await _room.SayAsync("log walleye 20in", "Bo");
+
+        var reply = await _room.SayAsync("catch leaders");
+
+        Assert.Contains("Longest walleye: 20 in (50.8 cm), Ana (#1) and Bo (#2).", reply.Lines);
+    }
+
+    [Fact]
+    public async Task LinesUp_TwoLinesForNinetyMinutes_AreThreeLineHours()
+    {
+        await _room.SayAsync("lines down lines:2");
+        _room.Now += TimeSpan.FromMinutes(90);
+
+        Assert.Equal(3, Figure(await _room.SayAsync("lines up"), "effort.line-hours"), tolerance: 1e-9);
+        Assert.Contains("no lines down", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task LinesUp_ForgottenOvernight_IsAskedForAndNotMadeUp()
+    {
+        await _room.SayAsync("lines down");
+        _room.Now += TimeSpan.FromDays(1);
+
+        Assert.Contains("give when they came up", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
+        Assert.Equal(2, Figure(await _room.SayAsync("lines up when:\"22 h ago\""), "effort.line-hours"), tolerance: 1e-9);
+    }
+
+    public ValueTask DisposeAsync() => _room.DisposeAsync();
+
+    private static double Figure(Reply reply, string key) => reply.Figures.Single(figure => figure.Key == key).Value;
+}

@@ -1,0 +1,47 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CrewBot.Chat.Tests;
+
+/// <summary>Commands with a database of their own, in a real file, and a clock that the test sets.</summary>
+public sealed class CrewRoom : IAsyncDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
+    private readonly CrewBook _book;
+    private readonly ServiceProvider _services;
+    private int _requests;
+
+    public CrewRoom()
+    {
+        _book = CrewBook.At(Path.Combine(_folder.FullName, "crew.db"));
+        _services = new ServiceCollection().AddLogging().AddChat(TradeKnowledge.BuiltIn, _book).BuildServiceProvider();
+    }
+
+    /// <summary>When the next request is sent.</summary>
+    public DateTimeOffset Now { get; set; } = new(2027, 1, 16, 20, 0, 0, TimeSpan.Zero);
+
+    public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
+
+    /// <summary>Answers one typed line.</summary>
+    public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string crew = "tamarack", string? id = null)
+    {
+        var typed = CommandText.Read(line, Catalog);
+        if (typed.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var caller = new Caller(crew, member, role, CrewUnits.Customary);
+        return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options),
+            TestContext.Current.CancellationToken);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _services.DisposeAsync();
+        await _book.DisposeAsync();
+        _folder.Delete(recursive: true);
+    }
+}

@@ -1,0 +1,60 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Tests.Crews;
+
+public sealed class SetUpCrewTests : IAsyncDisposable
+{
+    private readonly CrewRoom _room = new();
+
+    [Fact]
+    public async Task SetUp_Water_ShowsItsRulesWithTheirReferenceAndCheckForTheRest()
+    {
+        var reply = await _room.SayAsync("crew setup water:\"Loon Basin\" lines:2 lead:banned reference:\"booklet p. 12\"");
+
+        Assert.Null(reply.Problem);
+        Assert.Contains(
+            "Loon Basin: lines 2 (booklet p. 12), hooks: check, trebles: check, barbless: check, baits: check, lead banned (booklet p. 12).", reply.Lines);
+    }
+
+    [Fact]
+    public async Task SetUp_RulesOfAWater_BindThePlannerOfThatCrewAlone()
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\" lead:banned lines:1 reference:\"booklet p. 12\"");
+
+        var plan = await _room.SayAsync("rig plan species:walleye lake:\"loon basin\"");
+
+        Assert.Null(plan.Problem);
+        Assert.DoesNotContain(" lead ", string.Join(' ', plan.Lines), StringComparison.Ordinal);
+        Assert.Contains("is no water of this crew", (await _room.SayAsync("rig plan species:walleye lake:\"loon basin\"", crew: "other")).Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("crew setup lines:2", "lines belongs to a water")]
+    [InlineData("crew setup water:Loon lines:2", "A rule needs its reference")]
+    [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone")]
+    [InlineData("crew setup person:Bo", "go together")]
+    [InlineData("crew setup water:Loon at:95,200", "latitude and longitude")]
+    public async Task SetUp_Incomplete_IsRefusedInALine(string line, string part) =>
+        Assert.Contains(part, (await _room.SayAsync(line)).Problem, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task SetUp_ByAMember_IsRefusedUntilTheyAreGivenTheRole()
+    {
+        Assert.Contains("owner", (await _room.SayAsync("crew setup units:metric", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
+        await _room.SayAsync("crew setup person:Bo role:owner");
+        Assert.Null((await _room.SayAsync("crew setup units:metric", "Bo", Role.Member)).Problem);
+    }
+
+    [Fact]
+    public async Task SetUp_Units_HoldForTheCrewAndOnesOwnComeFirst()
+    {
+        await _room.SayAsync("crew setup units:metric");
+        await _room.SayAsync("crew me units:customary", "Bo");
+
+        Assert.StartsWith("Walleye, 57.2 cm (22.5 in)", (await _room.SayAsync("log walleye 22.5in")).Headline, StringComparison.Ordinal);
+        Assert.StartsWith("Walleye, 22.5 in (57.2 cm)", (await _room.SayAsync("log walleye 22.5in", "Bo")).Headline, StringComparison.Ordinal);
+        Assert.StartsWith("Walleye, 57 cm", (await _room.SayAsync("catch log species:walleye length:57")).Headline, StringComparison.Ordinal);
+    }
+
+    public ValueTask DisposeAsync() => _room.DisposeAsync();
+}

@@ -1,0 +1,43 @@
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Storage.Tests.Crews;
+
+public sealed class MemberRepositoryTests : DatabaseTest
+{
+    [Fact]
+    public async Task FindOrAddAsync_CameBackUnderAnotherName_IsTheSamePersonByTheNewName()
+    {
+        var first = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        var second = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana B"));
+
+        Assert.Equal(first.Id, second.Id);
+        Assert.Equal("Ana B", (await ReadAsync(Alpha, session => new MemberRepository(session).FindAsync("1")))!.Name);
+    }
+
+    [Fact]
+    public async Task SetRoleAndUnits_AreKept()
+    {
+        await WriteAsync(Alpha, async session =>
+        {
+            var members = new MemberRepository(session);
+            var ana = await members.FindOrAddAsync("1", "Ana");
+            await members.SetRoleAsync(ana.Id, CrewRole.Steward);
+            await members.SetUnitsAsync(ana.Id, UnitSystem.Metric);
+        });
+
+        var member = await ReadAsync(Alpha, session => new MemberRepository(session).FindAsync("1"));
+        Assert.Equal((CrewRole.Steward, UnitSystem.Metric), (member!.Role, member.Units));
+    }
+
+    [Fact]
+    public async Task EraseAsync_NobodyFindsThemAnyMoreAndAReturnIsANewPerson()
+    {
+        var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        await WriteAsync(Alpha, session => new MemberRepository(session).EraseAsync(ana.Id));
+
+        Assert.Empty(await ReadAsync(Alpha, session => new MemberRepository(session).AllAsync()));
+        Assert.Null(await ReadAsync(Alpha, session => new MemberRepository(session).FindAsync("1")));
+        var again = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        Assert.NotEqual(ana.Id, again.Id);
+    }
+}

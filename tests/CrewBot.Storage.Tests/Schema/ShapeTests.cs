@@ -1,0 +1,123 @@
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Requests;
+using CrewBot.Storage.Schema;
+using Dapper;
+using Microsoft.Data.Sqlite;
+
+namespace CrewBot.Storage.Tests.Schema;
+
+public sealed class ShapeTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task OpenAsync_NoFileYet_MakesTheNewestShapeInAFileOfItsOwnersAlone()
+    {
+        await using (await Database.OpenAsync(_folder.File(), Cancellation))
+        {
+        }
+
+        await using var connection = Open();
+        Assert.Equal(Shape.Newest, await Shape.CheckAsync(connection, "file"));
+        if (!OperatingSystem.IsWindows())
+        {
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(_folder.File()));
+        }
+    }
+
+    [Fact]
+    public async Task OpenAsync_EveryTable_IsStrict()
+    {
+        await using (await Database.OpenAsync(_folder.File(), Cancellation))
+        {
+        }
+
+        await using var connection = Open();
+        var loose = await connection.QueryAsync<string>(
+            "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND strict = 0");
+        Assert.Equal(["SchemaVersions"], loose.Where(name => !name.StartsWith("sqlite", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task OpenAsync_ManyAtOnceOnANewFile_AllFindTheNewestShape()
+    {
+        var opened = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => Database.OpenAsync(_folder.File(), Cancellation))));
+        foreach (var database in opened)
+        {
+            await database.DisposeAsync();
+        }
+
+        await using var connection = Open();
+        Assert.Equal(Shape.Newest, await Shape.CheckAsync(connection, "file"));
+    }
+
+    [Fact]
+    public async Task OpenAsync_FileOfANewerProgram_IsRefusedInALineAndLeftAlone()
+    {
+        await using (await Database.OpenAsync(_folder.File(), Cancellation))
+        {
+        }
+
+        await using (var connection = Open())
+        {
+            await connection.ExecuteAsync($"PRAGMA user_version = {Shape.Newest + 1}");
+        }
+
+        var refusal = await Assert.ThrowsAsync<StorageException>(() => Database.OpenAsync(_folder.File(), Cancellation));
+
+        Assert.Equal(
+            $"{_folder.File()} was written by a newer CrewBot (shape {Shape.Newest + 1}; this one knows {Shape.Newest}): start the newer program.",
+            refusal.Message);
+    }
+
+    [Fact]
+    public async Task OpenAsync_DatabaseOfAnotherProgram_IsRefusedAndLeftAlone()
+    {
+        await using (var connection = Open())
+        {
+            await connection.ExecuteAsync("CREATE TABLE tackle (name TEXT)");
+        }
+
+        var refusal = await Assert.ThrowsAsync<StorageException>(() => Database.OpenAsync(_folder.File(), Cancellation));
+
+        Assert.Contains("another program", refusal.Message, StringComparison.Ordinal);
+        await using var after = Open();
+        Assert.Equal(["tackle"], await after.QueryAsync<string>("SELECT name FROM sqlite_schema WHERE type = 'table'"));
+    }
+
+    [Fact]
+    public async Task OpenAsync_FileOfTheFirstShapeWithDataInIt_KeepsIt()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 1);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key, units, zone) VALUES (1, 'alpha', 'metric', 'America/Winnipeg');
+                INSERT INTO member (id, crew_id, platform_id, name, role) VALUES (1, 1, 'ana', 'Ana', 'owner');
+                INSERT INTO water (id, crew_id, name) VALUES (1, 1, 'Loon Basin');
+                INSERT INTO water_name (crew_id, plain, water_id, name) VALUES (1, 'loon basin', 1, 'Loon Basin');
+                INSERT INTO handled_request (crew_id, request_id, member_id, answer, handled_at_ms) VALUES (1, 'r1', 1, 'first', 1);
+                """);
+            Assert.Equal(1, await Shape.CheckAsync(old, "file"));
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        Assert.Equal(Shape.Newest, await database.Writing.QuerySingleAsync<int>("PRAGMA user_version"));
+        Assert.Equal("Ana", (await database.ReadAsync("alpha", session => new MemberRepository(session).FindAsync("ana"), Cancellation))!.Name);
+        Assert.Equal("Loon Basin", Assert.Single(await database.ReadAsync("alpha", session => new WaterRepository(session).AllAsync(), Cancellation)).Name);
+        Assert.Equal("first", await database.ReadAsync("alpha", session => new RequestRepository(session).FindAnswerAsync("r1"), Cancellation));
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private SqliteConnection Open()
+    {
+        var connection = new SqliteConnection($"Data Source={_folder.File()};Pooling=False");
+        connection.Open();
+        return connection;
+    }
+}
