@@ -1,3 +1,4 @@
+using CrewBot.Core.Knowledge;
 using CrewBot.Chat.Commands;
 using CrewBot.Worker.Rooms;
 using CrewBot.Worker.Rooms.Rendering;
@@ -11,8 +12,12 @@ internal static class Start
 {
     /// <summary>Runs the process.</summary>
     /// <returns>The exit code.</returns>
-    public static Task<int> RunAsync(string[] args, Surroundings surroundings) =>
-        new ArgumentsReader(surroundings, arguments => RunAsync(arguments, surroundings)).RunAsync(args);
+    public static Task<int> RunAsync(string[] args, Surroundings surroundings)
+    {
+        // Reading the knowledge is a third of a short run: it goes on beside the arguments and the settings.
+        _ = Task.Run(() => TradeKnowledge.BuiltIn);
+        return new ArgumentsReader(surroundings, arguments => RunAsync(arguments, surroundings)).RunAsync(args);
+    }
 
     private static async Task<int> RunAsync(ProcessArguments arguments, Surroundings surroundings)
     {
