@@ -1,5 +1,5 @@
-using CrewBot.Core.Knowledge;
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Rooms;
 using CrewBot.Worker.Rooms.Rendering;
 using Microsoft.Extensions.DependencyInjection;
