@@ -42,7 +42,7 @@ public sealed class CatchShorthand : Shorthand
             at += Time(said, at, caller.Units, heard)
                 ?? Line(said, at, heard)
                 ?? Quantity(said, at, heard)
-                ?? Phrase(said, at, heard, vocabularies)
+                ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Other(said[at], missed);
         }
 
@@ -109,21 +109,6 @@ public sealed class CatchShorthand : Shorthand
     };
 
     private static bool IsGirth(string word) => word.Equals("girth", StringComparison.OrdinalIgnoreCase);
-
-    private static int? Phrase(
-        string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
-    {
-        var best = vocabularies
-            .Select(vocabulary => (vocabulary.Option, Match: WordMatch.Longest(said, at, vocabulary.Words)))
-            .MaxBy(found => found.Match?.Words ?? 0);
-        if (best.Match is not { } match)
-        {
-            return null;
-        }
-
-        heard.Add(new(best.Option.Name, match.Meaning));
-        return match.Words;
-    }
 
     private static int Other(string word, List<string> missed)
     {

@@ -42,4 +42,20 @@ internal static class WordMatch
 
         return words;
     }
+
+    /// <summary>Takes the longest phrase that any vocabulary knows as its option; gives how many words it took, or null.</summary>
+    public static int? TakePhrase(
+        string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
+    {
+        var best = vocabularies
+            .Select(vocabulary => (vocabulary.Option, Match: Longest(said, at, vocabulary.Words)))
+            .MaxBy(found => found.Match?.Words ?? 0);
+        if (best.Match is not { } match)
+        {
+            return null;
+        }
+
+        heard.Add(new(best.Option.Name, match.Meaning));
+        return match.Words;
+    }
 }

@@ -50,7 +50,7 @@ public sealed class RigShorthand : Shorthand
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? Quantity(said, at, heard, missed)
-                ?? Phrase(said, at, heard, vocabularies)
+                ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Other(said[at], missed);
         }
 
@@ -96,21 +96,6 @@ public sealed class RigShorthand : Shorthand
         }
 
         return null;
-    }
-
-    private static int? Phrase(
-        string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
-    {
-        var best = vocabularies
-            .Select(vocabulary => (vocabulary.Option, Match: WordMatch.Longest(said, at, vocabulary.Words)))
-            .MaxBy(found => found.Match?.Words ?? 0);
-        if (best.Match is not { } match)
-        {
-            return null;
-        }
-
-        heard.Add(new(best.Option.Name, match.Meaning));
-        return match.Words;
     }
 
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
