@@ -26,6 +26,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -99,7 +100,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var settings = new CrewRepository(session);
                 await settings.SetUnitsAsync(UnitSystem.Customary);
                 await settings.SetChannelAsync("bravo", $"{crew}-secret");
-                await new OutboxRepository(session).AddAsync("catch", $"{crew}-secret", At);
+                await new PostRepository(session).SayAsync("bravo", $"{crew}-secret", $"{crew}-secret", At);
                 await new RequestRepository(session).RememberAsync("bravo", member.Id, $"{crew}-secret", At);
                 var catches = new CatchRepository(session);
                 var entry = new CatchEntry

@@ -16,6 +16,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
 
     public Caller Caller => call.Caller;
 
+    /// <summary>Where it was given, a place that posts can go to; null where there is none.</summary>
+    public string? Place => call.Place;
+
     public CrewUnits Units => call.Caller.Units;
 
     /// <summary>How quantities are written for this caller.</summary>

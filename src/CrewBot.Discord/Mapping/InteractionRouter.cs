@@ -141,7 +141,10 @@ internal sealed class InteractionRouter(
         var interaction = received.Interaction;
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
         var call = new CommandCall(
-            interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(interaction), path, options);
+            interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(interaction), path, options)
+        {
+            Place = interaction.ChannelId?.ToString(),
+        };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         await exchange.AnswerAsync(cards.Write(reply, purpose));
     }

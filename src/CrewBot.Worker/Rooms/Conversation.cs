@@ -39,7 +39,10 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         }
 
         var call = new CommandCall(
-            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options);
+            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options)
+        {
+            Place = TerminalPosts.Room,
+        };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)
         {
