@@ -1,4 +1,5 @@
 using CrewBot.Chat.Catches;
+using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Lines;
@@ -46,6 +47,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddCatchFiles();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

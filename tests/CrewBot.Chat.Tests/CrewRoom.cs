@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Connections;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CrewBot.Chat.Tests;
@@ -23,6 +24,16 @@ public sealed class CrewRoom : IAsyncDisposable
 
     public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
 
+    /// <summary>The file that the next request gives, by any name.</summary>
+    public ReadOnlyMemory<byte> File { get; set; }
+
+    /// <summary>Writes to the crew's book, past the commands.</summary>
+    public async Task WriteAsync(Func<CrewSession, Task> change, string crew = "tamarack")
+    {
+        await using var database = await Database.OpenAsync(Path.Combine(_folder.FullName, "crew.db"), TestContext.Current.CancellationToken);
+        await database.WriteAsync(crew, change, TestContext.Current.CancellationToken);
+    }
+
     /// <summary>Answers one typed line.</summary>
     public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string crew = "tamarack", string? id = null)
     {
@@ -34,7 +45,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
         var caller = new Caller(crew, member, role, CrewUnits.Customary);
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options),
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File) },
             TestContext.Current.CancellationToken);
     }
 
@@ -43,5 +54,11 @@ public sealed class CrewRoom : IAsyncDisposable
         await _services.DisposeAsync();
         await _book.DisposeAsync();
         _folder.Delete(recursive: true);
+    }
+
+    private sealed class OneFile(ReadOnlyMemory<byte> content) : IGivenFiles
+    {
+        public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(string reference, int most, CancellationToken cancellationToken) =>
+            Task.FromResult<Reading<ReadOnlyMemory<byte>>>(content);
     }
 }

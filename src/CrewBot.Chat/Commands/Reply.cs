@@ -20,6 +20,9 @@ public sealed record Reply
 
     public IReadOnlyList<Picture> Pictures { get; init; } = [];
 
+    /// <summary>What a person takes away as a file.</summary>
+    public IReadOnlyList<ReplyFile> Files { get; init; } = [];
+
     public IReadOnlyList<ReplyAction> Actions { get; init; } = [];
 
     public Audience Audience { get; init; }

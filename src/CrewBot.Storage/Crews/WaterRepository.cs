@@ -25,6 +25,8 @@ public sealed class WaterRepository(CrewSession session)
         RETURNING id
         """;
 
+    private const string FindSpotSql = "SELECT id FROM spot WHERE crew_id = @CrewId AND water_id = @WaterId AND plain = @Plain";
+
     private const string SetRuleSql = """
         INSERT INTO water_rule (crew_id, water_id, rule, value, reference)
         VALUES (@CrewId, @WaterId, @Rule, @Value, @Reference)
@@ -81,6 +83,10 @@ public sealed class WaterRepository(CrewSession session)
         await TouchAsync();
         return id;
     }
+
+    /// <summary>The number of the spot in a water that answers to a name; null when none does.</summary>
+    public Task<long?> FindSpotAsync(long waterId, string name) =>
+        session.FirstOrDefaultAsync<long?>(FindSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name) });
 
     /// <summary>Sets a rule of a water.</summary>
     public async Task SetRuleAsync(long waterId, WaterRule rule)

@@ -29,6 +29,7 @@ internal static class Composition
         {
             Zone = TimeZoneInfo.Local,
         });
+        services.AddSingleton(new FileFolder(arguments.FilesFolder));
         services.AddChat(knowledge, book);
         if (arguments.Say is not null)
         {

@@ -39,7 +39,10 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         }
 
         var call = new CommandCall(
-            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options);
+            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options)
+        {
+            Files = LocalFiles.Instance,
+        };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)
         {
@@ -64,5 +67,5 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
 
     private Reply Shared() => _last.Headline.Length == 0
         ? Reply.Refuse("There is nothing to share yet: ask first.")
-        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Audience = Audience.Crew };
+        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Files = [], Audience = Audience.Crew };
 }

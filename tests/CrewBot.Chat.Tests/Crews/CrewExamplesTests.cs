@@ -13,6 +13,7 @@ public sealed class CrewExamplesTests : IAsyncDisposable
         }
 
         await _room.SayAsync("lines down");
+        _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);
         foreach (var info in commands.OrderBy(info => info.Path == "catch void"))
