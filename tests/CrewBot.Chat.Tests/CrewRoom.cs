@@ -1,6 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CrewBot.Chat.Tests;
@@ -34,8 +35,20 @@ public sealed class CrewRoom : IAsyncDisposable
         await database.WriteAsync(crew, change, TestContext.Current.CancellationToken);
     }
 
+    /// <summary>The database's file as it lies on the disk once everything has settled in it.</summary>
+    public async Task<byte[]> BytesAsync()
+    {
+        var path = Path.Combine(_folder.FullName, "crew.db");
+        await using var connection = new SqliteConnection($"Data Source={path};Pooling=False");
+        await connection.OpenAsync(TestContext.Current.CancellationToken);
+        await using var settle = connection.CreateCommand();
+        settle.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+        await settle.ExecuteNonQueryAsync(TestContext.Current.CancellationToken);
+        return await System.IO.File.ReadAllBytesAsync(path, TestContext.Current.CancellationToken);
+    }
+
     /// <summary>Answers one typed line.</summary>
-    public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string crew = "tamarack", string? id = null)
+    public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string? crew = "tamarack", string? id = null)
     {
         var typed = CommandText.Read(line, Catalog);
         if (typed.Fault is { } fault)

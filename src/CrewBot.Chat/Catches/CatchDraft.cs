@@ -39,6 +39,11 @@ internal static class CatchDraft
             return $"{CatchWords.Length(length, request.Units)} is longer than any {species.Name} one expects.";
         }
 
+        if (entry.Girth is { } girth && girth.Nanometres >= length.Nanometres)
+        {
+            return $"A girth of {CatchWords.Length(girth, request.Units)} is more than the length of {CatchWords.Length(length, request.Units)}.";
+        }
+
         var expected = Plausibility.ExpectedWeight(species, length.Length);
         return entry.Weight is { } weight && !expected.Contains(weight.Mass)
             ? $"{request.Show.Fish(weight.Mass)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected."

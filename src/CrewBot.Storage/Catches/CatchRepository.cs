@@ -58,6 +58,16 @@ public sealed class CatchRepository(CrewSession session)
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
+    // By number, so that the plus keeps the index of the angler's times out of it.
+    private const string NewestOfSql =
+        SelectSql + " AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.number DESC LIMIT 1";
+
+    private const string KeptSql = """
+        SELECT COUNT(*) FROM catch_entry
+        WHERE crew_id = @CrewId AND member_id = @MemberId AND caught_at_ms BETWEEN @FromMs AND @ToMs
+            AND water_id = @WaterId AND species = @Species AND kept = 1 AND voided_at_ms IS NULL
+        """;
+
     private const string NewestSql = SelectSql + """
          AND c.voided_at_ms IS NULL AND (@MemberId IS NULL OR c.member_id = @MemberId)
         ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most
@@ -112,6 +122,23 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
         (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>What an angler logged last, whenever it was caught.</summary>
+    public async Task<LoggedCatch?> NewestOfAsync(long memberId) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(NewestOfSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
+    public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync<long>(
+        KeptSql,
+        new
+        {
+            session.CrewId,
+            MemberId = memberId,
+            Species = species,
+            WaterId = waterId,
+            FromMs = from.ToUnixTimeMilliseconds(),
+            ToMs = to.ToUnixTimeMilliseconds(),
+        });
 
     /// <summary>What was caught last.</summary>
     /// <param name="memberId">By whom; null for the whole crew.</param>

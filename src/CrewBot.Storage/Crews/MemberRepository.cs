@@ -29,9 +29,6 @@ public sealed class MemberRepository(CrewSession session)
     private const string AllSql =
         "SELECT id, name, role, units, platform_id FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
 
-    private const string EraseSql =
-        "UPDATE member SET platform_id = NULL, name = @Name, role = 'member', units = NULL WHERE crew_id = @CrewId AND id = @Id";
-
     /// <summary>The person whom the platform knows by this id; null when they have stored nothing here.</summary>
     public async Task<CrewMember?> FindAsync(string platformId) =>
         Of(await session.FirstOrDefaultAsync<MemberRow>(FindSql, new { session.CrewId, PlatformId = platformId }));
@@ -66,9 +63,6 @@ public sealed class MemberRepository(CrewSession session)
     /// <summary>Everybody who was not erased, by name.</summary>
     public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
         [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
-
-    /// <summary>Takes a person's name and their platform's id away, everywhere at once. What they caught stays, as a former angler's.</summary>
-    public Task EraseAsync(long id) => session.ExecuteAsync(EraseSql, new { session.CrewId, Id = id, Name = Former });
 
     private static CrewMember? Of(MemberRow? row) =>
         row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units))

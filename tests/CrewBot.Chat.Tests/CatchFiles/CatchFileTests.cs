@@ -131,7 +131,7 @@ public sealed class CatchFileTests : IAsyncDisposable
 
         var reply = await _room.SayAsync("catch import file:old.csv");
 
-        Assert.Equal(["line 2: #1 is in the log and says otherwise: leave the number out to add it as another fish.", "line 4: number 7 stands in the file twice."], reply.Lines);
+        Assert.Equal(["line 2: #1 is in the log and says otherwise: leave the number out to add it as another fish.", "line 4: number 7 stands in the file twice."], reply.Lines.Take(2));
     }
 
     [Fact]

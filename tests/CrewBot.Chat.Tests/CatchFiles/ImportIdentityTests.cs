@@ -3,6 +3,7 @@ using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.People;
 using CsCheck;
 using UnitsNet.Units;
 
@@ -114,6 +115,6 @@ public sealed class ImportIdentityTests
             }
         }
 
-        await members.EraseAsync(anglers[2]);
+        await new HeldRepository(session).EraseAsync(anglers[2], people[2], "erased");
     }
 }
