@@ -71,7 +71,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
     private sealed class OneFile(ReadOnlyMemory<byte> content) : IGivenFiles
     {
-        public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(string reference, int most, CancellationToken cancellationToken) =>
+        public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(Attachment file, int most, CancellationToken cancellationToken) =>
             Task.FromResult<Reading<ReadOnlyMemory<byte>>>(content);
     }
 }

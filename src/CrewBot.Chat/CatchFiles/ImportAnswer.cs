@@ -9,11 +9,11 @@ internal static class ImportAnswer
     private const int MostRefusals = 4;
 
     /// <summary>The answer to a dry run.</summary>
-    public static Reply Tried(ImportPlan plan, Request request) => plan.New.Count == 0
+    public static Reply Tried(ImportPlan plan, Request request, CommandOption confirm) => plan.New.Count == 0
         ? Of(plan, Nothing(plan))
         : Of(plan, $"Nothing is written yet: {Fish(plan.New.Count)} would be added{Rest(plan)}", "Send it again with confirm:yes to add them.") with
         {
-            Actions = [new($"Add {Fish(plan.New.Count)}", ActionKind.Run, $"{request.Command} confirm:yes"), new("Why", ActionKind.Why, request.Command)],
+            Actions = [new($"Add {Fish(plan.New.Count)}", ActionKind.Run, request.Path, new Dictionary<string, string>(request.Written) { [confirm.Name] = "yes" }), new("Why", ActionKind.Why, request.Path, request.Written)],
         };
 
     /// <summary>The answer to a confirmed import.</summary>

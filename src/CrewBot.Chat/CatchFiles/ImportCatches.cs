@@ -37,7 +37,7 @@ public sealed class ImportCatches(CatchFileOptions options, CatchOptions catchOp
         var table = reading.Value!;
         return request.Has(options.Confirm)
             ? await book.WriteOnceAsync(request, (session, _) => WriteAsync(request, table, session), cancellationToken)
-            : await book.ReadAsync(request, async session => ImportAnswer.Tried(await PlanAsync(request, table, session), request), cancellationToken);
+            : await book.ReadAsync(request, async session => ImportAnswer.Tried(await PlanAsync(request, table, session), request, options.Confirm), cancellationToken);
     }
 
     private async Task<Reply> WriteAsync(Request request, CsvTable table, CrewSession session)

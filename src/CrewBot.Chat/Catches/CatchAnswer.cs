@@ -37,7 +37,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
             Lines = _lines,
             Figures = _figures,
             Cautions = [.. Rules.Checks, .. Cautions()],
-            Actions = [LinesAreDown ? new("Lines up", ActionKind.Run, "/lines up") : new("Lines down", ActionKind.Run, "/lines down")],
+            Actions = [LinesAreDown ? new("Lines up", ActionKind.Run, "lines up") : new("Lines down", ActionKind.Run, "lines down")],
             Audience = Audience.Crew,
         };
     }

@@ -79,6 +79,8 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
     public CommandOption<bool> More { get; } = CommandOption.Optional(
         "more", "They come on top of the lines that are down already", new ChoiceReader<bool>([("yes", true)]));
 
+    public CommandOption<Person> Angler { get; } = CommandOption.Optional("angler", "Whose, if not yours", new PersonReader());
+
     public CommandOption<bool> Mine { get; } = CommandOption.Optional(
         "whose", "Yours or the crew's", new ChoiceReader<bool>([("mine", true), ("crew", false)]));
 

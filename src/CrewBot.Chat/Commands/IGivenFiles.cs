@@ -4,9 +4,9 @@ namespace CrewBot.Chat.Commands;
 public interface IGivenFiles
 {
     /// <summary>Reads a whole file.</summary>
-    /// <param name="reference">How the room names it.</param>
+    /// <param name="file">The file, as an option holds it.</param>
     /// <param name="most">The most bytes to take.</param>
     /// <param name="cancellationToken">Stops reading.</param>
     /// <returns>The bytes, or in a line why they can't be had.</returns>
-    Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(string reference, int most, CancellationToken cancellationToken);
+    Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(Attachment file, int most, CancellationToken cancellationToken);
 }

@@ -5,6 +5,6 @@ public sealed class NoFiles : IGivenFiles
 {
     public static NoFiles Instance { get; } = new();
 
-    public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(string reference, int most, CancellationToken cancellationToken) =>
+    public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(Attachment file, int most, CancellationToken cancellationToken) =>
         Task.FromResult<Reading<ReadOnlyMemory<byte>>>(new Misread("This room takes no files."));
 }

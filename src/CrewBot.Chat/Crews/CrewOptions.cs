@@ -74,8 +74,7 @@ public sealed class CrewOptions(TradeKnowledge knowledge)
         "forget", "Rules of the water that are unknown again",
         new ListReader<string>(new ChoiceReader<string>([.. RulesOfWater.All.Concat(RulesOfWater.Keeping).Select(rule => (rule, rule))]), most: 9));
 
-    public CommandOption<string> Person { get; } = CommandOption.Optional(
-        "person", "Somebody to give a role", new NameReader("a person, as the platform names them"));
+    public CommandOption<Person> Person { get; } = CommandOption.Optional("person", "Somebody to give a role", new PersonReader());
 
     public CommandOption<CrewRole> Role { get; } = CommandOption.Optional(
         "role", "What they may do", new ChoiceReader<CrewRole>(
@@ -85,8 +84,7 @@ public sealed class CrewOptions(TradeKnowledge knowledge)
         "for", "What a channel is for", new ChoiceReader<string>(
             [("catches", "catch"), ("derby", "derby"), ("ice", "ice"), ("trips", "trip")]));
 
-    public CommandOption<string> Channel { get; } = CommandOption.Optional(
-        "channel", "The channel", new NameReader("a channel, as the platform names it"));
+    public CommandOption<string> Channel { get; } = CommandOption.Optional("channel", "The channel", new ChannelReader());
 
     /// <summary>Everything a crew sets.</summary>
     public IReadOnlyList<CommandOption> All =>

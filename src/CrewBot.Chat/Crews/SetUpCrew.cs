@@ -63,8 +63,7 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
         if (request.TryGet(options.Person, out var person))
         {
             var members = new MemberRepository(session);
-            var id = person.Trim('<', '@', '!', '>');
-            var member = await members.FindAsync(id) ?? await members.FindOrAddAsync(id, id);
+            var member = await members.FindAsync(person.Id) ?? await members.FindOrAddAsync(person.Id, person.Id);
             await members.SetRoleAsync(member.Id, request.Get(options.Role));
         }
 

@@ -40,7 +40,7 @@ public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
         return held is null ? Reply.Refuse("Nothing is held on you in this crew.") : wish switch
         {
             PrivacyWish.Export => PrivacyAnswer.File(held, request),
-            PrivacyWish.Erase => PrivacyAnswer.Asked(held, request),
+            PrivacyWish.Erase => PrivacyAnswer.Asked(held),
             _ => PrivacyAnswer.Shown(held, request),
         };
     }

@@ -28,7 +28,7 @@ internal static class PrivacyAnswer
             Elsewhere,
         ],
         Figures = [PrivacyFigures.Rows.Of(Rows(held))],
-        Actions = Buttons(request, "As a file", "export", "Erase", "erase"),
+        Actions = [Button("As a file", "export"), Button("Erase", "erase")],
     };
 
     public static Reply File(IReadOnlyList<HeldRows> held, Request request)
@@ -43,7 +43,7 @@ internal static class PrivacyAnswer
         };
     }
 
-    public static Reply Asked(IReadOnlyList<HeldRows> held, Request request) => new()
+    public static Reply Asked(IReadOnlyList<HeldRows> held) => new()
     {
         Headline = "Erase what is held on you? Nothing is erased yet",
         Lines =
@@ -52,7 +52,7 @@ internal static class PrivacyAnswer
             $"Your fish stay, as a {MemberRepository.Former}'s; name, platform id, notes, photos and times with lines down go. It can't be undone.",
             "Send it again with confirm:yes, or take it with you first with do:export.",
         ],
-        Actions = Buttons(request, "As a file", "export", "Erase for good", "erase confirm:yes"),
+        Actions = [Button("As a file", "export"), Button("Erase for good", "erase", ("confirm", "yes"))],
     };
 
     public static Reply Gone(IReadOnlyList<HeldRows> held) => new()
@@ -67,6 +67,9 @@ internal static class PrivacyAnswer
         ],
         Figures = [PrivacyFigures.Rows.Of(Rows(held))],
     };
+
+    private static ReplyAction Button(string label, string wish, params (string Name, string Text)[] further) => new(
+        label, ActionKind.Run, "crew privacy", further.Prepend(("do", wish)).ToDictionary(option => option.Item1, option => option.Item2));
 
     private static string Counts(IReadOnlyList<HeldRows> held)
     {

@@ -64,7 +64,7 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         Give("species,caught_at,length,water\nwalleye,2027-01-15 14:20,22 1/4 in,Loon Basin\nwalley3,2027-01-15 14:20,,\nperch,2027-01-15 14:21,9,\n");
 
-        var reply = await _room.SayAsync("catch import file:old.csv");
+        var reply = await _room.SayAsync("catch import file:https://files.example/old.csv");
 
         Assert.Equal("Nothing is written yet: 1 fish would be added, 2 refused", reply.Headline);
         Assert.Collection(
@@ -74,7 +74,7 @@ public sealed class CatchFileTests : IAsyncDisposable
             line => Assert.Equal("New water and spot: Loon Basin.", line),
             line => Assert.Equal("Send it again with confirm:yes to add them.", line));
         Assert.NotNull((await _room.SayAsync("catch list")).Problem);
-        Assert.Equal("/catch import file:old.csv confirm:yes", reply.Actions[0].Command);
+        Assert.Equal("/catch import file:https://files.example/old.csv confirm:yes", reply.Actions[0].Command);
     }
 
     [Fact]
@@ -82,13 +82,13 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         Give("species;caught_at;length;length_unit;angler\nwalleye;2027-01-15 14:20;22,5;in;\nperch;2027-01-15 14:20;9;in;Bo\n");
 
-        var reply = await _room.SayAsync("catch import file:old.csv confirm:yes");
+        var reply = await _room.SayAsync("catch import file:https://files.example/old.csv confirm:yes");
 
         Assert.Equal("Added 2 fish to the log", reply.Headline);
         Assert.Equal(
             ["#1 walleye, 22.5 in (57.2 cm), Ana, 2027-01-15 14:20", "#2 yellow perch, 9 in (22.9 cm), Bo, 2027-01-15 14:20"],
             (await _room.SayAsync("catch list")).Lines.Order());
-        Assert.Contains("in the log already", (await _room.SayAsync("catch import file:old.csv")).Headline, StringComparison.Ordinal);
+        Assert.Contains("in the log already", (await _room.SayAsync("catch import file:https://files.example/old.csv")).Headline, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -99,7 +99,7 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         Give(file);
 
-        Assert.Contains(part, (await _room.SayAsync("catch import file:old.csv")).Problem, StringComparison.Ordinal);
+        Assert.Contains(part, (await _room.SayAsync("catch import file:https://files.example/old.csv")).Problem, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -116,7 +116,7 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         Give($"species,caught_at,length,length_unit,number\n{row}\n");
 
-        var reply = await _room.SayAsync("catch import file:old.csv");
+        var reply = await _room.SayAsync("catch import file:https://files.example/old.csv");
 
         Assert.Equal("Nothing to add, 1 refused.", reply.Headline);
         Assert.StartsWith("line 2: ", reply.Lines[0], StringComparison.Ordinal);
@@ -129,7 +129,7 @@ public sealed class CatchFileTests : IAsyncDisposable
         await _room.SayAsync("log walleye 20in");
         Give("number,species,caught_at\n1,perch,2027-01-15 14:20\n7,perch,2027-01-15 14:20\n7,perch,2027-01-15 14:20\n");
 
-        var reply = await _room.SayAsync("catch import file:old.csv");
+        var reply = await _room.SayAsync("catch import file:https://files.example/old.csv");
 
         Assert.Equal(["line 2: #1 is in the log and says otherwise: leave the number out to add it as another fish.", "line 4: number 7 stands in the file twice."], reply.Lines.Take(2));
     }
@@ -139,15 +139,15 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         Give("species,caught_at\nperch,2027-01-15 14:20\n");
 
-        Assert.Contains("steward", (await _room.SayAsync("catch import file:old.csv", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
+        Assert.Contains("steward", (await _room.SayAsync("catch import file:https://files.example/old.csv", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Import_SameRequestAgain_AddsOnce()
     {
         Give("species,caught_at\nperch,2027-01-15 14:20\n");
-        var first = await _room.SayAsync("catch import file:old.csv confirm:yes", id: "again");
-        var second = await _room.SayAsync("catch import file:old.csv confirm:yes", id: "again");
+        var first = await _room.SayAsync("catch import file:https://files.example/old.csv confirm:yes", id: "again");
+        var second = await _room.SayAsync("catch import file:https://files.example/old.csv confirm:yes", id: "again");
 
         Assert.Equal(ReplyJson.Write(first), ReplyJson.Write(second));
         Assert.Single((await _room.SayAsync("catch list")).Lines);

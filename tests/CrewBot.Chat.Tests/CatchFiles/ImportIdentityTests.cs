@@ -82,11 +82,11 @@ public sealed class ImportIdentityTests
             var exported = (await first.SayAsync("catch export")).Files.Single().Content;
 
             await using var second = new CrewRoom { Now = Now, File = exported };
-            await second.SayAsync("catch import file:x confirm:yes");
+            await second.SayAsync("catch import file:https://files.example/x.csv confirm:yes");
             var again = (await second.SayAsync("catch export")).Files.Single().Content;
 
             Assert.Equal(Encoding.UTF8.GetString(exported.Span), Encoding.UTF8.GetString(again.Span));
-            Assert.Contains("nothing to add", (await second.SayAsync("catch import file:x")).Headline, StringComparison.Ordinal);
+            Assert.Contains("nothing to add", (await second.SayAsync("catch import file:https://files.example/x.csv")).Headline, StringComparison.Ordinal);
         },
         iter: 40,
         threads: 2);

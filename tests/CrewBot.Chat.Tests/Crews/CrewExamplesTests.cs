@@ -18,7 +18,7 @@ public sealed class CrewExamplesTests : IAsyncDisposable
         Assert.NotEmpty(commands);
         foreach (var info in commands.OrderBy(info => info.Path == "catch void"))
         {
-            var reply = await _room.SayAsync(info.Example);
+            var reply = await _room.SayAsync(info.Example.Replace("file:", "file:https://files.example/", StringComparison.Ordinal));
             Assert.True(reply.Problem is null, $"{info.Example}: {reply.Problem}");
             Assert.NotEmpty(reply.Headline);
             Assert.InRange(reply.Lines.Count, 0, 8);

@@ -58,7 +58,7 @@ public sealed class FileFolderTests : IDisposable
         var file = Path.Combine(_folder.Path, "some.csv");
         await File.WriteAllTextAsync(file, "species", TestContext.Current.CancellationToken);
         async Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(string path, int most) =>
-            await LocalFiles.Instance.ReadAsync(path, most, TestContext.Current.CancellationToken);
+            await LocalFiles.Instance.ReadAsync(new Attachment(new Uri(path), "some.csv"), most, TestContext.Current.CancellationToken);
 
         Assert.Equal("species", Encoding.UTF8.GetString((await ReadAsync(file, 7)).Value.Span));
         Assert.Contains("is larger than", (await ReadAsync(file, 6)).Fault, StringComparison.Ordinal);
