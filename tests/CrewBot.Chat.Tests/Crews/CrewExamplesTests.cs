@@ -12,7 +12,6 @@ public sealed class CrewExamplesTests : IAsyncDisposable
             Assert.Null((await _room.SayAsync($"log walleye {20 + (fish / 4m)}in")).Problem);
         }
 
-        await _room.SayAsync("lines down");
         _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);
