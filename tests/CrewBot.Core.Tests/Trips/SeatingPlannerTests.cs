@@ -63,10 +63,10 @@ public sealed class SeatingPlannerTests
     [InlineData(60, 25, 20)]
     public void Seat_WholeTrips_SeatEverybodyOrNameTheObstacle(int people, int shelters, int wishes)
     {
-        for (var seed = 0; seed < 6; seed++)
+        for (var seed = 0; seed < 3; seed++)
         {
             var ask = SeatingCases.Random(seed, people, shelters, wishes, mostSeats: 6);
-            var outcome = SeatingPlanner.Seat(ask, effort: 300_000);
+            var outcome = SeatingPlanner.Seat(ask);
 
             Assert.True(outcome.Plan is null != outcome.Obstacle is null);
             if (outcome.Plan is { } plan)

@@ -16,28 +16,26 @@ public static class SeatingPlanner
     /// <param name="ask">Who is to be seated in what.</param>
     /// <returns>The seating, or in a sentence what stands in its way.</returns>
     /// <exception cref="ArgumentException">A key stands twice, or a wish or shelter names somebody who does not come.</exception>
-    public static SeatingOutcome Seat(SeatingAsk ask) => Seat(ask, Effort);
-
-    internal static SeatingOutcome Seat(SeatingAsk ask, long effort)
+    public static SeatingOutcome Seat(SeatingAsk ask)
     {
         ArgumentNullException.ThrowIfNull(ask);
         SeatingCheck.Check(ask);
         var model = SeatingModel.Of(ask);
-        var search = Search(model, effort);
+        var search = Search(model);
         return search.Best is { } best
             ? new SeatingOutcome(SeatedPlan.Of(model, best, search.Floor), null)
             : new SeatingOutcome(null, SeatingObstacle.Of(ask, search.IsComplete));
     }
 
     /// <summary>Is there a seating at all?</summary>
-    internal static bool Fits(SeatingAsk ask) => Search(SeatingModel.Of(ask with { Wishes = [] }), Effort).Best is not null;
+    internal static bool Fits(SeatingAsk ask) => Search(SeatingModel.Of(ask with { Wishes = [] })).Best is not null;
 
-    private static SeatingSearch Search(SeatingModel model, long effort)
+    private static SeatingSearch Search(SeatingModel model)
     {
         var known = model.Seats.Length == 0 || model.Size.Length == 0
             ? null
             : new SeatingImprovement(model).Run(ChangesPerChoice * model.Size.Length * model.Seats.Length);
-        var search = new SeatingSearch(model, effort);
+        var search = new SeatingSearch(model, Effort);
         search.Run(known);
         return search;
     }

@@ -66,9 +66,9 @@ internal sealed class SeatingSearch
     private long FloorOf()
     {
         var shelters = SeatingBound.SheltersFor(_model.Size.Sum(), _model, _shelters);
-        var rest = _rest.Of(_blocks);
-        return shelters == SeatingBound.Impossible || rest == SeatingBound.Impossible
-            ? SeatingBound.Impossible
+        var rest = shelters == SeatingBound.Impossible ? shelters : _rest.Of(_blocks);
+        return rest == SeatingBound.Impossible
+            ? rest
             : _model.Weigh(0, SeatingBound.HopelessWishes(_model), 0, (int)shelters) + rest;
     }
 
