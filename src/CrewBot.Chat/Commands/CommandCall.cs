@@ -11,4 +11,7 @@ public sealed record CommandCall(
 {
     /// <summary>Where it was given, a place that posts can go to: a channel, or the terminal's own word; null where there is none.</summary>
     public string? Place { get; init; }
+
+    /// <summary>Opens the files that the options name.</summary>
+    public IGivenFiles Files { get; init; } = NoFiles.Instance;
 }

@@ -7,9 +7,9 @@ namespace CrewBot.Storage.Outbox;
 internal static class Agenda
 {
     private const string NextSql = """
-        SELECT crew.key AS crew, post.place, MIN(post.next_at_ms) AS next_at_ms
+        SELECT crew.key AS crew, post.place, post.next_at_ms
         FROM post JOIN crew ON crew.id = post.crew_id
-        WHERE post.next_at_ms IS NOT NULL GROUP BY post.crew_id, post.place
+        WHERE post.next_at_ms IS NOT NULL ORDER BY post.next_at_ms
         """;
 
     public static async Task<IReadOnlyList<PlaceDue>> ReadAsync(SqliteConnection connection) =>
