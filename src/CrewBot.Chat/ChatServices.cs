@@ -1,6 +1,7 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
+using CrewBot.Chat.Derbies;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
@@ -46,6 +47,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddDerbies();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
@@ -41,8 +42,9 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
         var number = await catches.AddAsync(entry);
-        var water = (await catches.FindAsync(number))!.Water;
-        return new CatchAnswer(request, knowledge, species, entry).Of(number, "logged", water, crewBest, ownBest, assumed);
+        var logged = (await catches.FindAsync(number))!;
+        var answer = new CatchAnswer(request, knowledge, species, entry).Of(number, "logged", logged.Water, crewBest, ownBest, assumed);
+        return answer with { Actions = [.. answer.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge)] };
     }
 
     private async Task<CatchEntry> EntryAsync(

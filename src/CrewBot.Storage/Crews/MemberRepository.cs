@@ -25,6 +25,8 @@ public sealed class MemberRepository(CrewSession session)
     private const string AllSql =
         "SELECT id, name, role, units FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
 
+    private const string NamesSql = "SELECT id, name FROM member WHERE crew_id = @CrewId";
+
     private const string EraseSql =
         "UPDATE member SET platform_id = NULL, name = @Name, role = 'member', units = NULL WHERE crew_id = @CrewId AND id = @Id";
 
@@ -58,11 +60,17 @@ public sealed class MemberRepository(CrewSession session)
     public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
         [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
 
+    /// <summary>What everybody is called, by number; who was erased too.</summary>
+    public async Task<IReadOnlyDictionary<long, string>> NamesAsync() =>
+        (await session.QueryAsync<NameRow>(NamesSql, new { session.CrewId })).ToDictionary(row => row.Id, row => row.Name);
+
     /// <summary>Takes a person's name and their platform's id away, everywhere at once. What they caught stays, as a former angler's.</summary>
     public Task EraseAsync(long id) => session.ExecuteAsync(EraseSql, new { session.CrewId, Id = id, Name = Former });
 
     private static CrewMember? Of(MemberRow? row) =>
         row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units));
+
+    private sealed record NameRow(long Id, string Name);
 
     private sealed record MemberRow(long Id, string Name, string Role, string? Units);
 }
