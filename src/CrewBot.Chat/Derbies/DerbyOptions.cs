@@ -22,7 +22,7 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
         Noun = "a step",
         Dimension = Dimension.Length,
         Of = metres => UnitsNet.Length.FromMeters(metres),
-        Range = (0.0005, 0.1),
+        Range = (0.002, 0.5),
         Write = (length, show) => show.Gap(length),
         Bare = ("in", "cm"),
     };
@@ -112,7 +112,7 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
     public CommandOption<int> Catch { get; } = CommandOption.Optional(
         "catch", "A fish of your log, if not the last", new WholeNumberReader(1, int.MaxValue));
 
-    public CommandOption<int> Entry { get; } = CommandOption.Required("entry", "The entry's number", new WholeNumberReader(1, MostNumber));
+    public CommandOption<int> Entry { get; } = CommandOption.Required("entry", "The entry's number, as its message shows it", new WholeNumberReader(1, MostNumber));
 
     public CommandOption<int> OneEntry { get; } = CommandOption.Optional("entry", "One entry", new WholeNumberReader(1, MostNumber));
 
@@ -128,7 +128,7 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
         "length", "The right length", new ExactLengthReader(QuantityReaders.FishLength));
 
     public CommandOption<ExactLength> PenaltyLength { get; } = CommandOption.Required(
-        "length", "What to take off; a step's multiple", new ExactLengthReader(QuantityReaders.FishLength));
+        "length", "What to take off; a step's multiple", new ExactLengthReader(Steps));
 
     public CommandOption<string> Person { get; } = CommandOption.Optional("person", "Somebody else", new NameReader("a person's name"));
 }

@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
@@ -43,7 +44,7 @@ public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, 
         return new Reply
         {
             Headline = waiting.Count == 0 ? $"Nothing waits in {sheet.Derby.Name}" : $"{waiting.Count} {(waiting.Count == 1 ? "entry waits" : "entries wait")} in {sheet.Derby.Name}",
-            Lines = [.. waiting.Take(MostShown).Select(gone => $"{words.Entry(gone.Entry, sheet)}: {words.Why(gone)}{(gone.Entry.HasPhoto ? "; there is a photo" : "")}.")],
+            Lines = [.. waiting.Take(MostShown).Select(gone => $"{CatchWords.Sentence(words.Entry(gone.Entry, sheet))}: {words.Why(gone)}{(gone.Entry.HasPhoto ? "; there is a photo" : "")}.")],
             Figures = [DerbyFigures.Number.Of(sheet.Derby.Number), DerbyFigures.Waiting.Of(waiting.Count)],
             Actions =
             [

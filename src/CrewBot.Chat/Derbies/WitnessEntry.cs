@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
@@ -35,7 +36,7 @@ public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge,
             await new BoardRepository(session).TouchAsync(derby.Number);
             return new Reply
             {
-                Headline = $"{member.Name} saw entry {number}: {Catches.CatchWords.NameOf(entry!.Species, knowledge)}, {new DerbyWords(derby, knowledge).Length(derby.Settings.Grid.Score(entry.Measured, entry.Penalty))}",
+                Headline = $"{member.Name} saw entry {number}: {CatchWords.NameOf(entry!.Species, knowledge)}, {new DerbyWords(derby, knowledge).Length(derby.Settings.Grid.Score(entry.Measured, entry.Penalty))}",
                 Figures = [DerbyFigures.Number.Of(derby.Number), DerbyFigures.Entry.Of(number)],
                 Actions = [DerbyActions.Standings(derby)],
                 Audience = Audience.Crew,

@@ -71,7 +71,9 @@ internal sealed record LedgerRow
             Amended amended => row with { LengthNm = amended.Measured.Nanometres, LengthUnit = StoredUnits.WordOf(amended.Measured) },
             Penalised penalised => row with
             {
-                LengthNm = penalised.Penalty.Nanometres, LengthUnit = StoredUnits.WordOf(penalised.Penalty), Words = penalised.Reason,
+                LengthNm = penalised.Penalty.Nanometres,
+                LengthUnit = StoredUnits.WordOf(penalised.Penalty),
+                Words = penalised.Reason,
             },
             Refused refused => row with { Words = refused.Reason },
             Disputed disputed => row with { Words = disputed.Reason },

@@ -22,7 +22,11 @@ public sealed class DerbyRepositoryTests : DatabaseTest
             new PointsMeasure(new Dictionary<string, decimal> { ["walleye"] = 1.5m, ["burbot"] = 0.75m }), new FishSelection(3, 2)),
         Limits = new EntryLimits
         {
-            Minimum = ExactLength.From(12.25m, LengthUnit.Inch), Species = ["walleye", "burbot"], Waters = ["Loon Basin"], Kept = false, MostEntries = 9,
+            Minimum = ExactLength.From(12.25m, LengthUnit.Inch),
+            Species = ["walleye", "burbot"],
+            Waters = ["Loon Basin"],
+            Kept = false,
+            MostEntries = 9,
         },
         Evidence = Evidence.Photo,
         Ties = [TieBreak.BigFish, TieBreak.Earliest],
@@ -131,7 +135,10 @@ public sealed class DerbyRepositoryTests : DatabaseTest
 
     private static Entered Entry(long member, long caught) => new(0, At, member, 0, member)
     {
-        Catch = caught, Species = "walleye", Measured = ExactLength.From(20, LengthUnit.Inch), CaughtAt = At,
+        Catch = caught,
+        Species = "walleye",
+        Measured = ExactLength.From(20, LengthUnit.Inch),
+        CaughtAt = At,
     };
 
     private Task<int> EnterAsync(long derby, Entered entered, string? photo) => WriteAsync(
