@@ -22,6 +22,7 @@ public sealed class EnterDerby(
     {
         Writes = true,
         Shorthand = shorthand,
+        OnMessage = new MessageMenu("Enter in derby") { Text = fish.Ask, Photo = fish.Photo, Fields = [fish.OtherSpecies, fish.Length, fish.Fate, fish.When, fish.Water] },
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
@@ -71,9 +72,9 @@ public sealed class EnterDerby(
         }
 
         var entry = await new NewCatch(fish).OfAsync(request, session, member, species);
-        return CatchDraft.FaultOf(entry, species, request.Has(fish.Confirm), request) is { } odd
+        return (entry.Fault ?? CatchDraft.FaultOf(entry.Value!, species, request.Has(fish.Confirm), request)) is { } odd
             ? new Misread(odd)
-            : (await catches.FindAsync(await catches.AddAsync(entry)))!;
+            : (await catches.FindAsync(await catches.AddAsync(entry.Value!)))!;
     }
 
     private async Task<string?> FaultOfAsync(Request request, CrewSession session, Derby derby, LoggedCatch caught, CrewMember member)

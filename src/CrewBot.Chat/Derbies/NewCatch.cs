@@ -10,9 +10,16 @@ namespace CrewBot.Chat.Derbies;
 /// <summary>A fish told only to the derby: it goes into the log as it was told, with nothing taken over from before.</summary>
 internal sealed class NewCatch(CatchOptions options)
 {
-    public async Task<CatchEntry> OfAsync(Request request, CrewSession session, CrewMember member, Species species)
+    /// <returns>The entry, or in a line why the place it names is none.</returns>
+    public async Task<Reading<CatchEntry>> OfAsync(Request request, CrewSession session, CrewMember member, Species species)
     {
-        var waters = new WaterRepository(session);
+        var water = request.TryGet(options.Water, out var named) ? named.Name : null;
+        var place = await CatchPlace.FindAsync(new WaterRepository(session), water, request.GetOr(options.Spot, null!));
+        if (place.Fault is { } nowhere)
+        {
+            return new Misread(nowhere);
+        }
+
         T? Given<T>(CommandOption<T> option)
             where T : struct =>
             request.TryGet(option, out var value) ? value : null;
@@ -26,7 +33,8 @@ internal sealed class NewCatch(CatchOptions options)
             Length = Given(options.Length),
             Weight = Given(options.Weight),
             Girth = Given(options.Girth),
-            WaterId = request.TryGet(options.Water, out var water) ? await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name) : null,
+            WaterId = place.Value.WaterId,
+            SpotId = place.Value.SpotId,
             Depth = Given(options.Depth),
             Presentation = request.TryGet(options.Presentation, out var presentation) ? presentation.Key : null,
             Lure = request.GetOr(options.Lure, null!),

@@ -36,6 +36,7 @@ internal static class ResultsReply
                 DerbyFigures.Fish.Of(sheet.Board.Entries.Count - standings.Out.Count),
                 .. standings.Lines.Take(MostLines).Select((line, at) => DerbyFigures.Total.Of((double)line.Tally.Total, $"line{at + 1}.")),
             ],
+            Files = [ResultsCsv.Write(sheet, knowledge)],
             Audience = Audience.Crew,
         };
     }

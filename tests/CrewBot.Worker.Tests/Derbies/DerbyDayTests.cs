@@ -6,11 +6,14 @@ namespace CrewBot.Worker.Tests.Derbies;
 /// <remarks>Set <c>CREWBOT_WRITE_EXPECTED=1</c> for one run to write what is printed into the page, and read the difference.</remarks>
 public sealed partial class DerbyDayTests : IDisposable
 {
+    private const string Results = "derby-1.csv";
+
     private readonly TemporaryFolder _folder = new();
 
     [Fact]
     public async Task Page_EveryLine_PrintsWhatItShows()
     {
+        File.Delete(Results);
         var file = PageFile();
         var page = await File.ReadAllLinesAsync(file, TestContext.Current.CancellationToken);
         var told = await TellAsync(page);
@@ -23,7 +26,11 @@ public sealed partial class DerbyDayTests : IDisposable
         Assert.True(told.Count(line => SpokenLine().IsMatch(line)) > 40);
     }
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose()
+    {
+        File.Delete(Results);
+        _folder.Dispose();
+    }
 
     // Keeps prose and commands; what stands between two commands is printed anew.
     private async Task<List<string>> TellAsync(string[] page)
@@ -58,7 +65,9 @@ public sealed partial class DerbyDayTests : IDisposable
         await desk.StartAsync(
             "say", "--crew", "tamarack", "--as", spoken.Groups["name"].Value, "--role", spoken.Groups["name"].Value == "Ida" ? "owner" : "member",
             "--at", $"{day}T{spoken.Groups["time"].Value}:00-06:00", spoken.Groups["line"].Value);
-        return $"{desk.Output}{desk.Error}".Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => $"  {line.TrimEnd()}");
+
+        // A file is written into the folder one stands in, which is another on every machine.
+        return $"{desk.Output}{desk.Error}".Replace($"{Environment.CurrentDirectory}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => $"  {line.TrimEnd()}");
     }
 
     private static string PageFile()
