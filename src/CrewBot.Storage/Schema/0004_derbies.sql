@@ -105,4 +105,4 @@ CREATE TABLE derby_board (
 
 CREATE INDEX derby_board_stale ON derby_board (crew_id, derby) WHERE is_stale = 1;
 
-PRAGMA user_version = 5;
+PRAGMA user_version = 4;
