@@ -2,6 +2,7 @@ using CrewBot.Chat.Catches;
 using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
+using CrewBot.Chat.Derbies;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
@@ -48,6 +49,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddDerbies();
         services.AddCatchFiles();
         services.AddSingleton<ICommandHandler, HandlePrivacy>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));

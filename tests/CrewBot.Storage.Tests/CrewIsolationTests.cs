@@ -1,12 +1,18 @@
 using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Derbies;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
+using CrewBot.Storage.Tests.Derbies;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Tests;
 
@@ -14,6 +20,15 @@ namespace CrewBot.Storage.Tests;
 public sealed class CrewIsolationTests : DatabaseTest
 {
     private static readonly DateTimeOffset At = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);
+
+    // Quantities hold no secrets, and JSON can't write them.
+    private static readonly JsonSerializerOptions WithoutQuantities = new()
+    {
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver
+        {
+            Modifiers = { info => info.Properties.Where(property => property.PropertyType.Namespace == "UnitsNet").ToList().ForEach(property => info.Properties.Remove(property)) },
+        },
+    };
 
     // Values of crew bravo, by the type of a parameter. A method with a new type of parameter fails until it has one here.
     private readonly Dictionary<Type, object?[]> _values = new()
@@ -27,6 +42,9 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
         [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
+        [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
+        [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],
+        [typeof(BoardState)] = [new BoardState(At, "bravo", At)],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -116,12 +134,35 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
+                var derby = await PrepareDerbyAsync(session, member.Id, fish!, $"{crew}-secret");
+                _values[typeof(Derby)] = [derby];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];
             });
         }
     }
+
+    private static async Task<Derby> PrepareDerbyAsync(CrewSession session, long member, LoggedCatch fish, string secret)
+    {
+        var derby = new Derby
+        {
+            Name = secret, CreatedBy = member, Place = secret, Zone = "UTC", Settings = DerbyRepositoryTests.Settings with { Limits = new() { Waters = [secret] } },
+        };
+        var number = await new DerbyRepository(session).AddAsync(derby, At);
+        var ledger = new LedgerRepository(session);
+        await ledger.AppendAsync(number, at => new Joined(at, At, member, member, secret));
+        await ledger.EnterAsync(number, (at, entry) => EnteredOf(at, entry, member, fish.Number), secret);
+        await new BoardRepository(session).TouchAsync(number);
+        await new BoardRepository(session).ShownAsync(number, new BoardState(At, secret, At));
+        await new BoardRepository(session).TouchAsync(number);
+        return derby;
+    }
+
+    private static Entered EnteredOf(int at, int entry, long member, long caught) => new(at, At, member, entry, member)
+    {
+        Catch = caught, Species = "walleye", Measured = ExactLength.From(20, LengthUnit.Inch), CaughtAt = At,
+    };
 
     private static MethodInfo[] MethodsOf(Type repository) =>
         repository.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly);
@@ -138,7 +179,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         {
             var task = (Task)method.Invoke(repository, arguments)!;
             await task;
-            return JsonSerializer.Serialize(task.GetType().GetProperty("Result")?.GetValue(task));
+            return JsonSerializer.Serialize(task.GetType().GetProperty("Result")?.GetValue(task), WithoutQuantities);
         }
         catch (SqliteException refused) when (refused.SqliteErrorCode == SQLitePCL.raw.SQLITE_CONSTRAINT)
         {

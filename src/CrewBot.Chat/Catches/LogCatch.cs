@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
@@ -53,7 +54,8 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Rules = await KeepingCheck.OfAsync(session, logged, species, request),
             LinesAreDown = down is not null,
         };
-        return answer.Of(logged, crewBest, ownBest, taken.Named);
+        var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
+        return reply with { Actions = [.. reply.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge)] };
     }
 
     private CatchEntry Entry(Request request, TakenOver taken, string? water, CatchPlace place) => new()

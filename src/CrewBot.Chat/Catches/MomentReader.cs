@@ -54,6 +54,7 @@ public sealed partial class MomentReader : OptionReader<Moment>
         {
             [] or ["today"] => new Moment(null, 0, null, clock),
             ["yesterday"] => new Moment(null, 1, null, clock),
+            ["tomorrow"] => new Moment(null, -1, null, clock),
             [var date] when DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) =>
                 new Moment(null, 0, day, clock),
             _ => null,

@@ -32,4 +32,4 @@ CREATE TABLE post (
 -- What is still to be brought to its readers, place by place; the rest is not in it, however much was said.
 CREATE INDEX post_next ON post (crew_id, place, next_at_ms) WHERE next_at_ms IS NOT NULL;
 
-PRAGMA user_version = 4;
+PRAGMA user_version = 5;
