@@ -7,4 +7,8 @@ namespace CrewBot.Chat.Commands;
 /// <param name="Path">Family and verb: <c>rig plan</c>.</param>
 /// <param name="Options">Option names and what was written for them.</param>
 public sealed record CommandCall(
-    string Id, DateTimeOffset At, Caller Caller, string Path, IReadOnlyDictionary<string, string> Options);
+    string Id, DateTimeOffset At, Caller Caller, string Path, IReadOnlyDictionary<string, string> Options)
+{
+    /// <summary>Options that the circumstances give, such as the time of a message: they give way to what the person says.</summary>
+    public IReadOnlyDictionary<string, string> Given { get; init; } = new Dictionary<string, string>();
+}
