@@ -9,9 +9,6 @@ namespace CrewBot.Chat.Catches;
 /// <summary>Answers <c>/catch log</c>: stores one fish for whoever sent the request.</summary>
 public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
 {
-    // What held at one fish is taken to hold at the next only on the same day out.
-    private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
-
     public CommandInfo Info { get; } = new(
         "catch log", "Log one fish; only the species is needed", "/catch log species:walleye length:22.5in depth:24ft fate:released",
         [options.Species, options.Ask, .. options.Details, options.Poster])
@@ -35,13 +32,23 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
     private async Task<Reply> LogAsync(Request request, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
-        var species = request.Get(options.Species);
-        var last = await catches.LastOfAsync(member.Id);
+        var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
-        var assumed = new List<string>();
-        var entry = await EntryAsync(request, session, member, last, down, assumed);
+        var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), caughtAt);
+        var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();
+        var place = await CatchPlace.FindAsync(waters, water, request.GetOr(options.Spot, null!));
+        if (place.Fault is { } nowhere)
+        {
+            return Reply.Refuse(nowhere);
+        }
+
+        var species = request.Get(options.Species);
+        var entry = Entry(request, taken, water, place.Value) with { MemberId = member.Id, CaughtAt = caughtAt };
         var confirmed = request.Has(options.Confirm);
-        if ((CatchDraft.FaultOf(entry, species, confirmed, request) ?? CatchDraft.TwiceOf(entry, last, confirmed)) is { } fault)
+        var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
+            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id), confirmed);
+        if (fault is not null)
         {
             return Reply.Refuse(fault);
         }
@@ -54,6 +61,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
 
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
+<<<<<<< HEAD
         var number = await catches.AddAsync(entry);
         var water = (await catches.FindAsync(number))!.Water;
         var reply = new CatchAnswer(request, knowledge, species, entry).Of(number, "logged", water, crewBest, ownBest, assumed);
@@ -127,8 +135,37 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
             Note = request.GetOr(options.Note, null!),
             Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
+=======
+        var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
+        var answer = new CatchAnswer(request, knowledge, species, entry)
+        {
+            Rules = await KeepingCheck.OfAsync(session, logged, species, request),
+            LinesAreDown = down is not null,
+>>>>>>> main
         };
+        return answer.Of(logged, crewBest, ownBest, taken.Named);
     }
+
+    private CatchEntry Entry(Request request, TakenOver taken, string? water, CatchPlace place) => new()
+    {
+        MemberId = 0,
+        Species = request.Get(options.Species).Key,
+        CaughtAt = request.At,
+        LoggedAt = request.At,
+        Length = Given(request, options.Length),
+        Weight = Given(request, options.Weight),
+        Girth = Given(request, options.Girth),
+        WaterId = place.WaterId,
+        SpotId = place.SpotId,
+        Depth = Given(request, options.Depth) ?? taken.Depth(water),
+        Presentation = request.GetOr(options.Presentation, null!)?.Key ?? taken.Presentation(water),
+        Lure = request.GetOr(options.Lure, null!),
+        Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : taken.Mood(request.Get(options.Species).Key, water),
+        Line = request.TryGet(options.Line, out var line) ? line : null,
+        Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
+        Note = request.GetOr(options.Note, null!),
+        Photo = request.GetOr(options.Photo, null!),
+    };
 
     private static T? Given<T>(Request request, CommandOption<T> option)
         where T : struct =>
