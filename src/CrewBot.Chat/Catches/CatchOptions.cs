@@ -68,8 +68,6 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
     public CommandOption<Person> Poster { get; } = CommandOption.Optional(
         "poster", "Who posted the photo", new PersonReader());
 
-    public CommandOption<Person> Angler { get; } = CommandOption.Optional("who", "Whose fish, if not yours", new PersonReader());
-
     public CommandOption<Temperature> Air { get; } = CommandOption.Optional(
         "air", "Air temperature, for handling the fish; not kept", QuantityReaders.Air);
 

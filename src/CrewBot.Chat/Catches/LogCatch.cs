@@ -61,14 +61,17 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
 
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
-<<<<<<< HEAD
-        var number = await catches.AddAsync(entry);
-        var water = (await catches.FindAsync(number))!.Water;
-        var reply = new CatchAnswer(request, knowledge, species, entry).Of(number, "logged", water, crewBest, ownBest, assumed);
+        var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
+        var answer = new CatchAnswer(request, knowledge, species, entry)
+        {
+            Rules = await KeepingCheck.OfAsync(session, logged, species, request),
+            LinesAreDown = down is not null,
+        };
+        var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
         return reply with
         {
-            Lines = [.. reply.Lines, .. await WhoseAsync(request, session, number)],
-            Actions = [.. Actions(request, number, down)],
+            Lines = [.. reply.Lines, .. await WhoseAsync(request, session, logged.Number)],
+            Actions = [.. reply.Actions, Correction(logged.Number)],
         };
     }
 
@@ -84,67 +87,9 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         return [$"Logged as {request.Caller.Name}'s; {name} posted it. If it is their fish, /catch void catch:{number} and let them log it."];
     }
 
-    private IEnumerable<ReplyAction> Actions(Request request, long number, LineSpell? down)
-    {
-        var entry = new Dictionary<string, string> { [options.Number.Name] = $"{number}" };
-        var lines = new[] { options.Presentation.Name, options.Water.Name }
-            .Where(request.Written.ContainsKey)
-            .ToDictionary(name => name, name => request.Written[name]);
-        yield return down is null ? new("Lines down", ActionKind.Run, "lines down", lines) : new("Lines up", ActionKind.Run, "lines up");
-        yield return ReplyAction.Form("Correct it", "catch edit", entry, options.Length, options.Weight, options.Depth, options.Lure, options.Note);
-    }
-
-    private async Task<CatchEntry> EntryAsync(
-        Request request, CrewSession session, CrewMember member, LoggedCatch? last, LineSpell? down, List<string> assumed)
-    {
-        var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var before = last is not null && (caughtAt - last.Entry.CaughtAt).Duration() < SameOuting ? last : null;
-        T? Or<T>(CommandOption option, T? given, T? otherwise, Func<T, string> named)
-        {
-            if (request.Has(option) || otherwise is null)
-            {
-                return given;
-            }
-
-            assumed.Add(named(otherwise));
-            return otherwise;
-        }
-
-        var waters = new WaterRepository(session);
-        long? given = request.TryGet(options.Water, out var water) ? await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name) : null;
-        var known = down?.Water is { } lying ? (lying, await waters.FindAsync(lying)) : (before?.Water ?? "", before?.Entry.WaterId);
-        return new CatchEntry
-        {
-            MemberId = member.Id,
-            Species = request.Get(options.Species).Key,
-            CaughtAt = caughtAt,
-            LoggedAt = request.At,
-            Length = Given(request, options.Length),
-            Weight = Given(request, options.Weight),
-            Girth = Given(request, options.Girth),
-            WaterId = Or(options.Water, given, known.Item2, _ => known.Item1),
-            Depth = Or(options.Depth, Given(request, options.Depth), before?.Entry.Depth, depth => CatchWords.Depth(depth!.Value, request)),
-            Presentation = Or(
-                options.Presentation, request.GetOr(options.Presentation, null!)?.Key, down?.Presentation ?? before?.Entry.Presentation,
-                key => CatchWords.PresentationOf(key, knowledge)),
-            Lure = request.GetOr(options.Lure, null!),
-            Mood = Or(
-                options.Mood, request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : null, before?.Entry.Mood,
-                word => $"{word} mood"),
-            Line = request.TryGet(options.Line, out var line) ? line : null,
-            Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
-            Note = request.GetOr(options.Note, null!),
-            Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
-=======
-        var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
-        var answer = new CatchAnswer(request, knowledge, species, entry)
-        {
-            Rules = await KeepingCheck.OfAsync(session, logged, species, request),
-            LinesAreDown = down is not null,
->>>>>>> main
-        };
-        return answer.Of(logged, crewBest, ownBest, taken.Named);
-    }
+    private ReplyAction Correction(long number) => ReplyAction.Form(
+        "Correct it", "catch edit", new Dictionary<string, string> { [options.Number.Name] = $"{number}" },
+        options.Length, options.Weight, options.Depth, options.Lure, options.Note);
 
     private CatchEntry Entry(Request request, TakenOver taken, string? water, CatchPlace place) => new()
     {
@@ -164,7 +109,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Line = request.TryGet(options.Line, out var line) ? line : null,
         Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
         Note = request.GetOr(options.Note, null!),
-        Photo = request.GetOr(options.Photo, null!),
+        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
     };
 
     private static T? Given<T>(Request request, CommandOption<T> option)

@@ -13,11 +13,8 @@ internal sealed class InteractionRouter(
     Dispatcher dispatcher,
     PressCodec codec,
     CardWriter cards,
-<<<<<<< HEAD
     CrewUnits? units,
-=======
     IGivenFiles files,
->>>>>>> main
     TimeProvider clock,
     ILogger<InteractionRouter> log) : IInteractionHandler
 {
@@ -149,11 +146,7 @@ internal sealed class InteractionRouter(
             TimeLeft(received), cancellationToken);
 
     private CommandCall CallOf(ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options) =>
-<<<<<<< HEAD
-        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction, units), path, options);
-=======
-        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction), path, options) { Files = files };
->>>>>>> main
+        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction, units), path, options) { Files = files };
 
     private Task AnswerAsync(
         ReceivedInteraction received,

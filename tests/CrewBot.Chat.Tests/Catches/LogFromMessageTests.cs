@@ -65,8 +65,8 @@ public sealed class LogFromMessageTests : IAsyncDisposable
     {
         await _room.SayAsync("log perch 10in", member: "Bo");
 
-        Assert.Equal("Longest of each species by Bo", (await _room.SayAsync("/catch best who:@Bo")).Headline);
-        Assert.NotNull((await _room.SayAsync("/catch best who:@Cy")).Problem);
+        Assert.Equal("Longest of each species by Bo", (await _room.SayAsync("/catch best angler:@Bo")).Headline);
+        Assert.NotNull((await _room.SayAsync("/catch best angler:@Cy")).Problem);
     }
 
     private Task<Reply> LogAsync(string words, string author, string photo = Photo)
