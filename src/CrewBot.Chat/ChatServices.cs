@@ -3,6 +3,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
@@ -46,6 +47,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddTrips();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

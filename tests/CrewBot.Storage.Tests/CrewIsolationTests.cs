@@ -5,6 +5,7 @@ using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
+using CrewBot.Storage.Trips;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -114,6 +115,9 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
+                var trip = new Trip(member.Id, water, At, At.AddHours(9)) { Note = $"{crew}-secret" };
+                await new TripRepository(session).AddAsync(trip);
+                _values[typeof(Trip)] = [trip with { Number = 2 }];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];

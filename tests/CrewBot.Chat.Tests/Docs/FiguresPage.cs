@@ -3,6 +3,7 @@ using System.Text;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 
 namespace CrewBot.Chat.Tests.Docs;
 
@@ -24,7 +25,7 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. TripFigures.All];
 
     public static string Write()
     {
