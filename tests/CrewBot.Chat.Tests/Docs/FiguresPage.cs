@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Chat.Trips;
 
@@ -25,7 +26,7 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. TripFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. PrivacyFigures.All, .. TripFigures.All];
 
     public static string Write()
     {

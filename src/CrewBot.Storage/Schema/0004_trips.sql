@@ -17,4 +17,4 @@ CREATE TABLE trip (
 
 CREATE INDEX trip_return ON trip (crew_id, return_at_ms);
 
-PRAGMA user_version = 3;
+PRAGMA user_version = 4;
