@@ -41,7 +41,7 @@ internal static class CatchDraft
 
         if (entry.Girth is { } girth && girth.Nanometres >= length.Nanometres)
         {
-            return $"A girth of {CatchWords.Length(girth, request.Units)} is more than the length of {CatchWords.Length(length, request.Units)}.";
+            return $"A girth of {CatchWords.Length(girth, request.Units)} is no less than the length of {CatchWords.Length(length, request.Units)}.";
         }
 
         var expected = Plausibility.ExpectedWeight(species, length.Length);

@@ -40,7 +40,7 @@ internal sealed record KeepingCheck(IReadOnlyList<string> Checks, IReadOnlyList<
         var kept = await new CatchRepository(session).KeptAsync(
             entry.MemberId, entry.Species, water, PeriodReader.Midnight(entry.CaughtAt, request.Caller.Zone), entry.CaughtAt);
         return kept > limit.Value
-            ? Nothing with { Checks = [.. checks, $"Check: the limit for {species.Name} on {name} is {limit.Value} a day ({limit.Reference}); this is number {kept} today."] }
+            ? Nothing with { Checks = [.. checks, $"Check the limit for {species.Name} on {name}: {limit.Value} a day, {limit.Reference}; this is number {kept} today."] }
             : new KeepingCheck(checks, [$"Kept today: {kept} of {limit.Value} {species.Name} ({limit.Reference})."]);
     }
 
@@ -52,12 +52,12 @@ internal sealed record KeepingCheck(IReadOnlyList<string> Checks, IReadOnlyList<
             var shown = CatchWords.Length(length, request.Units);
             if (rule.Minimum is { } least && length.Nanometres < least.Value.Nanometres)
             {
-                checks.Add($"Check: the minimum for {what} is {CatchWords.Length(least.Value, request.Units)}, {least.Reference}; {shown} is under it.");
+                checks.Add($"Check the minimum for {what}: {CatchWords.Length(least.Value, request.Units)}, {least.Reference}; {shown} is under it.");
             }
 
             if (rule.Maximum is { } most && length.Nanometres > most.Value.Nanometres)
             {
-                checks.Add($"Check: the maximum for {what} is {CatchWords.Length(most.Value, request.Units)}, {most.Reference}; {shown} is over it.");
+                checks.Add($"Check the maximum for {what}: {CatchWords.Length(most.Value, request.Units)}, {most.Reference}; {shown} is over it.");
             }
         }
 

@@ -31,15 +31,16 @@ public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
         var wish = request.GetOr(Wish, PrivacyWish.Show);
-        if (wish == PrivacyWish.Erase && request.Has(Confirm))
+        if (await book.ReadAsync(request, session => HeldAsync(request, session), cancellationToken) is not { } held)
         {
-            return await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member), cancellationToken);
+            return Reply.Refuse("Nothing is held on you in this crew.");
         }
 
-        var held = await book.ReadAsync(request, session => HeldAsync(request, session), cancellationToken);
-        return held is null ? Reply.Refuse("Nothing is held on you in this crew.") : wish switch
+        return wish switch
         {
             PrivacyWish.Export => PrivacyAnswer.File(held, request),
+            PrivacyWish.Erase when request.Has(Confirm) =>
+                await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member), cancellationToken),
             PrivacyWish.Erase => PrivacyAnswer.Asked(held),
             _ => PrivacyAnswer.Shown(held, request),
         };

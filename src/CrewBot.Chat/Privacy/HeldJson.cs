@@ -18,7 +18,7 @@ internal static class HeldJson
             json.WriteStartObject();
             foreach (var table in held)
             {
-                json.WriteStartArray(table.Table);
+                json.WriteStartArray(held.Count(other => other.Table == table.Table) == 1 ? table.Table : $"{table.Table}.{table.Column}");
                 foreach (var row in table.Rows)
                 {
                     Write(json, row);

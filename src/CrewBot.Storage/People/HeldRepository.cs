@@ -16,7 +16,7 @@ public sealed class HeldRepository(CrewSession session)
         foreach (var table in HeldTables.All)
         {
             var rows = await session.QueryAsync<dynamic>(table.RowsSql, new { session.CrewId, MemberId = memberId });
-            held.Add(new HeldRows(table.Name, table.What, [.. rows.Cast<IDictionary<string, object?>>().Select(row => new Dictionary<string, object?>(row))]));
+            held.Add(new HeldRows(table.Name, table.Column, table.What, [.. rows.Cast<IDictionary<string, object?>>().Select(row => new Dictionary<string, object?>(row))]));
         }
 
         return held;

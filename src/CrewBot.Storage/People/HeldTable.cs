@@ -12,8 +12,6 @@ internal sealed record HeldTable(string Name, string What, string EraseSql)
     /// <summary>The column that names the person.</summary>
     public string Column { get; init; } = "member_id";
 
-    public string CountSql => $"SELECT COUNT(*) FROM {Name} WHERE crew_id = @CrewId AND {Column} = @MemberId";
-
     // Everything that is held: a column that is added later is shown without being remembered here.
     public string RowsSql => $"SELECT * FROM {Name} WHERE crew_id = @CrewId AND {Column} = @MemberId";
 }

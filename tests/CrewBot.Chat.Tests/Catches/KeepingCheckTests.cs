@@ -13,7 +13,7 @@ public sealed class KeepingCheckTests : IAsyncDisposable
 
         var reply = await _room.SayAsync("catch log species:walleye length:\"14 1/4in\" water:\"Loon Basin\" fate:kept");
 
-        Assert.Contains("Check: the minimum for walleye on Loon Basin is 15 in (38.1 cm), booklet p. 12; 14.25 in (36.2 cm) is under it.", reply.Cautions);
+        Assert.Contains("Check the minimum for walleye on Loon Basin: 15 in (38.1 cm), booklet p. 12; 14.25 in (36.2 cm) is under it.", reply.Cautions);
         Assert.DoesNotContain(reply.Cautions.Concat(reply.Lines), line => line.Contains("legal", StringComparison.OrdinalIgnoreCase));
     }
 
@@ -62,7 +62,7 @@ public sealed class KeepingCheckTests : IAsyncDisposable
 
         Assert.Contains("Kept today: 1 of 2 walleye (booklet p. 13).", first.Lines);
         Assert.Contains("Kept today: 2 of 2 walleye (booklet p. 13).", second.Lines);
-        Assert.Contains("Check: the limit for walleye on Loon Basin is 2 a day (booklet p. 13); this is number 3 today.", third.Cautions);
+        Assert.Contains("Check the limit for walleye on Loon Basin: 2 a day, booklet p. 13; this is number 3 today.", third.Cautions);
     }
 
     [Fact]
