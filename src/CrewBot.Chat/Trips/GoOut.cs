@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Trips;
 public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
-        "trip out", "Your party goes onto the ice", "/trip out back:16:00", [options.Trip, options.DueBack])
+        "trip out", "Your party goes onto the ice", "/trip out trip:1", [options.Trip, options.DueBack])
     {
         Writes = true,
     };
