@@ -6,6 +6,7 @@ using CrewBot.Chat.Derbies;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
@@ -50,6 +51,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddDerbies();
+        services.AddTrips();
         services.AddCatchFiles();
         services.AddSingleton<ICommandHandler, HandlePrivacy>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));

@@ -10,6 +10,7 @@ using CrewBot.Storage.Derbies;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
 using CrewBot.Storage.Tests.Derbies;
+using CrewBot.Storage.Trips;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using UnitsNet.Units;
@@ -136,6 +137,9 @@ public sealed class CrewIsolationTests : DatabaseTest
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
                 var derby = await PrepareDerbyAsync(session, member.Id, fish!, $"{crew}-secret");
                 _values[typeof(Derby)] = [derby];
+                var trip = new Trip(member.Id, water, At, At.AddHours(9)) { Note = $"{crew}-secret" };
+                await new TripRepository(session).AddAsync(trip);
+                _values[typeof(Trip)] = [trip with { Number = 2 }];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];

@@ -32,6 +32,13 @@ internal static class HeldTables
             "line_spell",
             "times with lines down",
             "DELETE FROM line_spell WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new(
+            "trip",
+            "trips they planned",
+            "UPDATE trip SET roster = json_remove(roster, '$.place', '$.note') WHERE crew_id = @CrewId AND planned_by = @MemberId")
+        {
+            Column = "planned_by",
+        },
         // The request itself is remembered a while longer: sent again, it must not bring the person back.
         new(
             "handled_request",

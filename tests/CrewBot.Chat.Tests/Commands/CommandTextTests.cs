@@ -41,7 +41,7 @@ public sealed class CommandTextTests(ChatFixture chat)
     [InlineData("", "Nothing to answer. Try /rig plan species:walleye depth:24ft mood:negative")]
     [InlineData("  \t ", "Nothing to answer. Try /rig plan species:walleye depth:24ft mood:negative")]
     [InlineData("/", "There is no command '/'. Nearest: /catch, /crew, /line.")]
-    [InlineData("/rgi plan", "There is no command '/rgi'. Nearest: /rig, /crew, /line.")]
+    [InlineData("/rgi plan", "There is no command '/rgi'. Nearest: /rig, /crew, /trip.")]
     [InlineData("/rig", "/rig needs one of: broke, check, drop, pair, plan, spread.")]
     [InlineData("/rig paln", "There is no /rig 'paln'. Nearest: /rig plan; there are broke, check, drop, pair, plan, spread.")]
     [InlineData("/rig plan specis:walleye", "/rig plan has no option 'specis'. Nearest: species, step.")]

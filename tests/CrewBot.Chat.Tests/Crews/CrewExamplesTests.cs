@@ -2,6 +2,13 @@ namespace CrewBot.Chat.Tests.Crews;
 
 public sealed class CrewExamplesTests : IAsyncDisposable
 {
+    // A trip's day goes in its own order.
+    private static readonly string[] TripDay =
+    [
+        "trip plan", "trip change", "trip show", "trip join", "trip bring", "trip need", "trip seats", "trip load", "trip out", "trip late",
+        "trip back", "trip cancel",
+    ];
+
     private readonly CrewRoom _room = new();
 
     [Fact]
@@ -15,7 +22,7 @@ public sealed class CrewExamplesTests : IAsyncDisposable
         _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);
-        foreach (var info in commands.OrderBy(info => info.Path == "catch void"))
+        foreach (var info in commands.OrderBy(info => info.Path == "catch void").ThenBy(info => Array.IndexOf(TripDay, info.Path)))
         {
             var reply = await _room.SayAsync(info.Example.Replace("file:", "file:https://files.example/", StringComparison.Ordinal));
             Assert.True(reply.Problem is null, $"{info.Example}: {reply.Problem}");

@@ -5,6 +5,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 
 namespace CrewBot.Chat.Tests.Docs;
 
@@ -26,7 +27,7 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. DerbyFigures.All, .. PrivacyFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. DerbyFigures.All, .. PrivacyFigures.All, .. TripFigures.All];
 
     public static string Write()
     {
