@@ -42,7 +42,7 @@ internal sealed class NewCatch(CatchOptions options)
             Line = Given(options.Line),
             Kept = Given(options.Fate),
             Note = request.GetOr(options.Note, null!),
-            Photo = request.GetOr(options.Photo, null!),
+            Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
         };
     }
 }
