@@ -1,3 +1,4 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
@@ -46,6 +47,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddBoxes();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

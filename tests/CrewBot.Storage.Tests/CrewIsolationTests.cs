@@ -1,5 +1,9 @@
 using System.Reflection;
 using System.Text.Json;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Breaks;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -7,6 +11,7 @@ using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Tests;
 
@@ -26,6 +31,8 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(BreakPlace)] = [BreakPlace.AtJoin],
+        [typeof(BreakLook)] = [BreakLook.Curl],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -114,6 +121,23 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
+                var gear = new Gear { Kind = GearKind.Line, Name = $"{crew}-secret" };
+                await new BoxRepository(session).AddAsync(member.Id, gear);
+                var pull = ExactMass.From(4, MassUnit.Pound);
+                var broke = new BreakOff
+                {
+                    MemberId = member.Id,
+                    Place = BreakPlace.AtJoin,
+                    Look = BreakLook.Curl,
+                    BrokeAt = At,
+                    Knot = $"{crew}-secret",
+                    Line = "braid",
+                    Test = pull,
+                    Pull = pull,
+                };
+                await new BreakOffRepository(session).AddAsync(broke);
+                _values[typeof(Gear)] = [gear];
+                _values[typeof(BreakOff)] = [broke];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Rigs;
@@ -24,7 +25,7 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. BoxFigures.All];
 
     public static string Write()
     {
