@@ -40,7 +40,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
                     .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],
                     .. open.Count > 1 ? (string[])[$"You have {open.Sum(spell => spell.Lines)} lines down in all."] : [],
                 ],
-                Actions = [new("Lines up", ActionKind.Run, "/lines up")],
+                Actions = [new("Lines up", ActionKind.Run, "lines up")],
             };
         }, cancellationToken);
 }

@@ -22,6 +22,13 @@ public sealed record Reply
 
     public IReadOnlyList<ReplyAction> Actions { get; init; } = [];
 
+    /// <summary>Lists to choose from, below the buttons: at most three.</summary>
+    public IReadOnlyList<ReplyChoice> Choices
+    {
+        get => field ?? []; // an answer that was kept before there were lists has none
+        init;
+    }
+
     public Audience Audience { get; init; }
 
     /// <summary>Why there is no answer, in one line; null when there is one.</summary>

@@ -12,6 +12,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
 {
     public string Id => call.Id;
 
+    /// <summary>Family and verb.</summary>
+    public string Path => info.Path;
+
     public DateTimeOffset At => call.At;
 
     public Caller Caller => call.Caller;

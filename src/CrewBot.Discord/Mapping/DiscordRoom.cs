@@ -26,7 +26,7 @@ public sealed class DiscordRoom : IDisposable
         _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
         var api = new DiscordApi(_rest);
         var codec = new PressCodec(catalog, new PressMemory());
-        var cards = new CardWriter(new ButtonRows(codec, catalog));
+        var cards = new CardWriter(new ButtonRows(codec));
         var router = new InteractionRouter(
             api, catalog, dispatcher, codec, cards, clock, logs.CreateLogger<InteractionRouter>());
         Posts = new ChannelPosts(api, cards);
