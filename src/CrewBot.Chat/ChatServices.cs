@@ -2,6 +2,7 @@ using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
+using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
@@ -48,6 +49,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddBoxes();
+        services.AddLearning();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

@@ -31,6 +31,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(ExactLength?)] = [null],
         [typeof(BreakPlace)] = [BreakPlace.AtJoin],
         [typeof(BreakLook)] = [BreakLook.Curl],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],

@@ -74,13 +74,13 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Weight = Given(request, options.Weight),
             Girth = Given(request, options.Girth),
             WaterId = Or(options.Water, given, known.Item2, _ => known.Item1),
-            Depth = Or(options.Depth, Given(request, options.Depth), before?.Entry.Depth, depth => CatchWords.Depth(depth!.Value, request)),
+            Depth = Or(options.Depth, Given(request, options.Depth), down?.Depth ?? before?.Entry.Depth, depth => CatchWords.Depth(depth!.Value, request)),
             Presentation = Or(
                 options.Presentation, request.GetOr(options.Presentation, null!)?.Key, down?.Presentation ?? before?.Entry.Presentation,
                 key => CatchWords.PresentationOf(key, knowledge)),
             Lure = request.GetOr(options.Lure, null!),
             Mood = Or(
-                options.Mood, request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : null, before?.Entry.Mood,
+                options.Mood, request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : null, down?.Mood ?? before?.Entry.Mood,
                 word => $"{word} mood"),
             Line = request.TryGet(options.Line, out var line) ? line : null,
             Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
