@@ -1,9 +1,11 @@
 using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
+using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
@@ -50,6 +52,8 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddBoxes();
         services.AddLearning();
+        services.AddCatchFiles();
+        services.AddSingleton<ICommandHandler, HandlePrivacy>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

@@ -34,7 +34,7 @@ public sealed class RemoveFromBox(BoxOptions options, CrewBook book) : ICommandH
                 Headline = $"Out of {request.Caller.Name}'s box: {meant[0].Gear.Name}",
                 Lines = left > 0 ? [$"{left} more of it left."] : [],
                 Figures = [BoxFigures.Count.Of(owned.Count - 1)],
-                Actions = [new("My box", ActionKind.Run, "/box show")],
+                Actions = [new("My box", ActionKind.Run, "box show")],
             };
         }, cancellationToken);
 

@@ -11,4 +11,7 @@ public enum OptionKind
 
     /// <summary>Somebody of the crew.</summary>
     Person,
+
+    /// <summary>A channel of the crew's chat.</summary>
+    Channel,
 }

@@ -21,6 +21,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
 
     public CrewUnits Units => call.Caller.Units;
 
+    /// <summary>Opens the files that the options name.</summary>
+    public IGivenFiles Files => call.Files;
+
     /// <summary>How quantities are written for this caller.</summary>
     public Showing Show { get; } = Showing.In(call.Caller.Units);
 

@@ -65,6 +65,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
             {
                 OptionKind.File => OptionType.Attachment,
                 OptionKind.Person => OptionType.User,
+                OptionKind.Channel => OptionType.Channel,
                 _ => OptionType.Text,
             },
             Name = option.Name,

@@ -13,6 +13,7 @@ internal sealed class InteractionRouter(
     Dispatcher dispatcher,
     PressCodec codec,
     CardWriter cards,
+    IGivenFiles files,
     TimeProvider clock,
     ILogger<InteractionRouter> log) : IInteractionHandler
 {
@@ -143,7 +144,7 @@ internal sealed class InteractionRouter(
             TimeLeft(received), cancellationToken);
 
     private CommandCall CallOf(ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options) =>
-        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction), path, options);
+        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction), path, options) { Files = files };
 
     private async Task AnswerAsync(
         ReceivedInteraction received,

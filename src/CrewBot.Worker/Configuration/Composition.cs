@@ -30,6 +30,7 @@ internal static class Composition
             Zone = TimeZoneInfo.Local,
             FilesAreHere = true,
         });
+        services.AddSingleton(new FileFolder(arguments.FilesFolder));
         services.AddChat(knowledge, book);
         if (arguments.Say is not null)
         {

@@ -44,7 +44,10 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
     private async Task<Reply> AskAsync(TypedCommand command, string? id, DateTimeOffset? at, CancellationToken cancellationToken)
     {
         var call = new CommandCall(
-            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, command.Path, command.Options);
+            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, command.Path, command.Options)
+        {
+            Files = LocalFiles.Instance,
+        };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)
         {
@@ -84,5 +87,5 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
 
     private Reply Shared() => _last.Headline.Length == 0
         ? Reply.Refuse("There is nothing to share yet: ask first.")
-        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Audience = Audience.Crew };
+        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Files = [], Audience = Audience.Crew };
 }

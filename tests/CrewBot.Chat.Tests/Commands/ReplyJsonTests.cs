@@ -7,7 +7,7 @@ namespace CrewBot.Chat.Tests.Commands;
 public sealed class ReplyJsonTests(ChatFixture chat)
 {
     private static readonly string[] Keys =
-        ["headline", "lines", "figures", "reasons", "cautions", "pictures", "actions", "choices", "audience", "problem"];
+        ["headline", "lines", "figures", "reasons", "cautions", "pictures", "files", "actions", "choices", "audience", "problem"];
 
     [Fact]
     public void Write_FullReply_HasEveryKeyByItsName()
@@ -20,6 +20,7 @@ public sealed class ReplyJsonTests(ChatFixture chat)
             Reasons = ["because"],
             Cautions = ["careful"],
             Pictures = [new Picture("rig", "A rig")],
+            Files = [new ReplyFile("catches.csv", "text/csv", "a,b"u8.ToArray())],
             Actions = [new ReplyAction("One up", ActionKind.Run, "rig plan", new Dictionary<string, string> { ["species"] = "walleye" })],
             Audience = Audience.Crew,
         });
@@ -29,6 +30,7 @@ public sealed class ReplyJsonTests(ChatFixture chat)
         Assert.Equal(["key", "value", "unit"], NamesOf(root.GetProperty("figures")[0]));
         Assert.Equal(8.25, root.GetProperty("figures")[0].GetProperty("value").GetDouble());
         Assert.Equal(["kind", "alternativeText"], NamesOf(root.GetProperty("pictures")[0]));
+        Assert.Equal("a,b"u8, root.GetProperty("files")[0].GetProperty("content").GetBytesFromBase64());
         Assert.Equal(["label", "kind", "command", "fields"], NamesOf(root.GetProperty("actions")[0]));
         Assert.Equal("/rig plan species:walleye", root.GetProperty("actions")[0].GetProperty("command").GetString());
         Assert.Equal("run", root.GetProperty("actions")[0].GetProperty("kind").GetString());

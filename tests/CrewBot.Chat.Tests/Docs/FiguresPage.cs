@@ -4,6 +4,7 @@ using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Learning;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 
 namespace CrewBot.Chat.Tests.Docs;
@@ -27,7 +28,8 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. BoxFigures.All, .. LearnFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } =
+        [.. RigFigures.All, .. CatchFigures.All, .. PrivacyFigures.All, .. BoxFigures.All, .. LearnFigures.All];
 
     public static string Write()
     {

@@ -33,6 +33,23 @@ public sealed class RoomTests
     }
 
     [Fact(Timeout = 30_000)]
+    public async Task Command_AnsweredWithAFile_AttachesIt()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Commands.Work = (_, _) => Task.FromResult(new Reply
+        {
+            Headline = "The log",
+            Files = [new ReplyFile("catches.csv", "text/csv", "species"u8.ToArray())],
+        });
+        await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
+
+        var file = Assert.Single(stage.Server.Requests.Single(request => request.Files.Count > 0).Files);
+        Assert.Contains("filename=catches.csv", file.Disposition, StringComparison.Ordinal);
+        Assert.Equal("species"u8, file.Content);
+        stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
     public async Task Command_InADirectMessage_AnswersWhatNeedsNoCrew()
     {
         await using var stage = await RoomStage.OpenAsync(Limit);

@@ -50,4 +50,4 @@ ALTER TABLE line_spell ADD COLUMN depth_unit TEXT;
 
 CREATE INDEX line_spell_time ON line_spell (crew_id, down_at_ms);
 
-PRAGMA user_version = 3;
+PRAGMA user_version = 4;
