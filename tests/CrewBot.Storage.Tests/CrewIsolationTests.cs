@@ -1,8 +1,11 @@
 using System.Reflection;
 using System.Text.Json;
-using System.Text.Json.Serialization.Metadata;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Breaks;
+using System.Text.Json.Serialization.Metadata;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -46,6 +49,9 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
         [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],
         [typeof(BoardState)] = [new BoardState(At, "bravo", At)],
+        [typeof(ExactLength?)] = [null],
+        [typeof(BreakPlace)] = [BreakPlace.AtJoin],
+        [typeof(BreakLook)] = [BreakLook.Curl],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -140,6 +146,23 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var trip = new Trip(member.Id, water, At, At.AddHours(9)) { Note = $"{crew}-secret" };
                 await new TripRepository(session).AddAsync(trip);
                 _values[typeof(Trip)] = [trip with { Number = 2 }];
+                var gear = new Gear { Kind = GearKind.Line, Name = $"{crew}-secret" };
+                await new BoxRepository(session).AddAsync(member.Id, gear);
+                var pull = ExactMass.From(4, MassUnit.Pound);
+                var broke = new BreakOff
+                {
+                    MemberId = member.Id,
+                    Place = BreakPlace.AtJoin,
+                    Look = BreakLook.Curl,
+                    BrokeAt = At,
+                    Knot = $"{crew}-secret",
+                    Line = "braid",
+                    Test = pull,
+                    Pull = pull,
+                };
+                await new BreakOffRepository(session).AddAsync(broke);
+                _values[typeof(Gear)] = [gear];
+                _values[typeof(BreakOff)] = [broke];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];

@@ -39,6 +39,14 @@ internal static class HeldTables
         {
             Column = "planned_by",
         },
+        new(
+            "gear",
+            "things in the box",
+            "DELETE FROM gear WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new(
+            "break_off",
+            "break-offs",
+            "DELETE FROM break_off WHERE crew_id = @CrewId AND member_id = @MemberId"),
         // The request itself is remembered a while longer: sent again, it must not bring the person back.
         new(
             "handled_request",
