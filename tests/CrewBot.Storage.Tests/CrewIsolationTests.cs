@@ -123,7 +123,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
-                var gear = new Gear { Kind = GearKind.Line, Name = $"{crew}-secret" };
+                var gear = new Gear { Kind = BoxKind.Line, Name = $"{crew}-secret" };
                 await new BoxRepository(session).AddAsync(member.Id, gear);
                 var pull = ExactMass.From(4, MassUnit.Pound);
                 var broke = new BreakOff

@@ -7,6 +7,7 @@ public sealed class CrewExamplesTests : IAsyncDisposable
     [Fact]
     public async Task Examples_OfEveryCommandOfACrew_AreAnswered()
     {
+        await _room.SayAsync("lines down presentation:\"jigging spoon\"");
         for (var fish = 1; fish <= 41; fish++)
         {
             Assert.Null((await _room.SayAsync($"log walleye {20 + (fish / 4m)}in")).Problem);
