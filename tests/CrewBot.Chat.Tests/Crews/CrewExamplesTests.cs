@@ -13,6 +13,8 @@ public sealed class CrewExamplesTests : IAsyncDisposable
             Assert.Null((await _room.SayAsync($"log walleye {20 + (fish / 4m)}in")).Problem);
         }
 
+        _room.Now += TimeSpan.FromHours(2);
+        await _room.SayAsync("lines up");
         _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);
