@@ -1,11 +1,11 @@
 using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Breaks;
-using System.Text.Json.Serialization.Metadata;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -146,7 +146,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var trip = new Trip(member.Id, water, At, At.AddHours(9)) { Note = $"{crew}-secret" };
                 await new TripRepository(session).AddAsync(trip);
                 _values[typeof(Trip)] = [trip with { Number = 2 }];
-                var gear = new Gear { Kind = GearKind.Line, Name = $"{crew}-secret" };
+                var gear = new Gear { Kind = BoxKind.Line, Name = $"{crew}-secret" };
                 await new BoxRepository(session).AddAsync(member.Id, gear);
                 var pull = ExactMass.From(4, MassUnit.Pound);
                 var broke = new BreakOff

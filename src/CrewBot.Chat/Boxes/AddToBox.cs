@@ -34,7 +34,7 @@ public sealed class AddToBox(BoxOptions options, CrewBook book) : ICommandHandle
             return new Reply
             {
                 Headline = $"In {request.Caller.Name}'s box: {GearWords.Listed(items)}",
-                Lines = [.. items.Where(gear => gear.Kind == GearKind.Line).Take(1).Select(line => $"{line.Name} counts as line on a reel; write \"leader\" with it for leader material.")],
+                Lines = [.. items.Where(gear => gear.Kind == BoxKind.Line).Take(1).Select(line => $"{line.Name} counts as line on a reel; write \"leader\" with it for leader material.")],
                 Figures = [BoxFigures.Count.Of(before + items.Count)],
                 Actions = [new("My box", ActionKind.Run, "box show")],
             };

@@ -34,10 +34,10 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
 
         return kind switch
         {
-            GearKind.Leader => ReadLine(Without(text, "leader"), units, leader: true),
-            GearKind.Hook => ReadHook(Without(text, "hook"), text),
-            GearKind.Auger => ReadAuger(text, units),
-            GearKind.Shelter => ReadShelter(text, words),
+            BoxKind.Leader => ReadLine(Without(text, "leader"), units, leader: true),
+            BoxKind.Hook => ReadHook(Without(text, "hook"), text),
+            BoxKind.Auger => ReadAuger(text, units),
+            BoxKind.Shelter => ReadShelter(text, words),
             _ => new Gear { Kind = kind, Name = text },
         };
     }
@@ -60,7 +60,7 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
         var isLeader = leader || material.Use == LineUse.Bite;
         return new Gear
         {
-            Kind = isLeader ? GearKind.Leader : GearKind.Line,
+            Kind = isLeader ? BoxKind.Leader : BoxKind.Line,
             Name = $"{material.Name} {Own(Showing.In(units).Test(test))}{(isLeader ? " leader" : "")}",
             Record = material.Key,
             Mass = TestMass.Of(test, units),
@@ -80,7 +80,7 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
         var name = lure.IsPlainMetal ? $"{lure.Material.Name} {lure.Presentation.Name}" : lure.Presentation.Name;
         return new Gear
         {
-            Kind = GearKind.Lure,
+            Kind = BoxKind.Lure,
             Name = $"{Own(Showing.In(units).Lure(lure.Weight))} {name}",
             Record = lure.Presentation.Key,
             Material = lure.Material.Key,
@@ -89,18 +89,18 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
     }
 
     private Reading<Gear> ReadHook(string size, string text) => knowledge.Hooks.TryFind(size, out var hook)
-        ? new Gear { Kind = GearKind.Hook, Name = $"hook {hook.Size}", Record = hook.Key }
+        ? new Gear { Kind = BoxKind.Hook, Name = $"hook {hook.Size}", Record = hook.Key }
         : new Misread($"{Quoting.Quote(text)} names no hook size. Give one such as hook 6 or hook 1/0.");
 
     private static Reading<Gear> ReadAuger(string text, CrewUnits units)
     {
         if (SpokenParts.Of(text).Quantities is not [(var quantity, _), ..])
         {
-            return new Gear { Kind = GearKind.Auger, Name = text };
+            return new Gear { Kind = BoxKind.Auger, Name = text };
         }
 
         var width = new ExactLengthReader(QuantityReaders.Hole).Read(quantity, units);
-        return width.Fault is { } fault ? new Misread(fault) : new Gear { Kind = GearKind.Auger, Name = text, Width = width.Value };
+        return width.Fault is { } fault ? new Misread(fault) : new Gear { Kind = BoxKind.Auger, Name = text, Width = width.Value };
     }
 
     private static Reading<Gear> ReadShelter(string text, string[] words)
@@ -108,9 +108,9 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
         var numbers = words.Where(word => word.All(char.IsAsciiDigit)).ToList();
         return numbers switch
         {
-            [] => new Gear { Kind = GearKind.Shelter, Name = text },
+            [] => new Gear { Kind = BoxKind.Shelter, Name = text },
             [var only] when int.TryParse(only, out var seats) && seats is > 0 and <= GearWords.MostSeats =>
-                new Gear { Kind = GearKind.Shelter, Name = text, Seats = seats },
+                new Gear { Kind = BoxKind.Shelter, Name = text, Seats = seats },
             _ => new Misread($"can't tell how many {Quoting.Quote(text)} seats. Give 1 to {GearWords.MostSeats}, such as shelter for 3."),
         };
     }

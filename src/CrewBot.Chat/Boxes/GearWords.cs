@@ -8,24 +8,24 @@ internal static class GearWords
     /// <summary>The most that one shelter is taken to seat.</summary>
     public const int MostSeats = 20;
 
-    private static readonly Dictionary<string, GearKind> ByWord = new()
+    private static readonly Dictionary<string, BoxKind> ByWord = new()
     {
-        ["leader"] = GearKind.Leader,
-        ["hook"] = GearKind.Hook,
-        ["auger"] = GearKind.Auger,
-        ["drill"] = GearKind.Auger,
-        ["shelter"] = GearKind.Shelter,
-        ["shack"] = GearKind.Shelter,
-        ["hut"] = GearKind.Shelter,
-        ["tent"] = GearKind.Shelter,
-        ["heater"] = GearKind.Heater,
-        ["stove"] = GearKind.Heater,
-        ["sled"] = GearKind.Sled,
-        ["sledge"] = GearKind.Sled,
-        ["toboggan"] = GearKind.Sled,
-        ["rescue"] = GearKind.RescueKit,
-        ["pick"] = GearKind.RescueKit,
-        ["rope"] = GearKind.RescueKit,
+        ["leader"] = BoxKind.Leader,
+        ["hook"] = BoxKind.Hook,
+        ["auger"] = BoxKind.Auger,
+        ["drill"] = BoxKind.Auger,
+        ["shelter"] = BoxKind.Shelter,
+        ["shack"] = BoxKind.Shelter,
+        ["hut"] = BoxKind.Shelter,
+        ["tent"] = BoxKind.Shelter,
+        ["heater"] = BoxKind.Heater,
+        ["stove"] = BoxKind.Heater,
+        ["sled"] = BoxKind.Sled,
+        ["sledge"] = BoxKind.Sled,
+        ["toboggan"] = BoxKind.Sled,
+        ["rescue"] = BoxKind.RescueKit,
+        ["pick"] = BoxKind.RescueKit,
+        ["rope"] = BoxKind.RescueKit,
     };
 
     /// <summary>One of each kind, as a person would write it.</summary>
@@ -33,20 +33,20 @@ internal static class GearWords
         ["1/8oz jigging spoon", "hook 6", "auger 8in", "shelter for 3", "heater", "sled", "rescue kit"];
 
     /// <summary>The kind that one of the words names, a plural s or not; null when none does.</summary>
-    public static GearKind? KindNamedIn(IEnumerable<string> words) => words
-        .Select(word => ByWord.TryGetValue(word.TrimEnd('s'), out var kind) ? kind : (GearKind?)null)
+    public static BoxKind? KindNamedIn(IEnumerable<string> words) => words
+        .Select(word => ByWord.TryGetValue(word.TrimEnd('s'), out var kind) ? kind : (BoxKind?)null)
         .FirstOrDefault(kind => kind is not null);
 
     /// <summary>What a line of a box is headed. Two kinds share one, so that a box fits a phone.</summary>
-    public static string HeadingOf(GearKind kind) => kind switch
+    public static string HeadingOf(BoxKind kind) => kind switch
     {
-        GearKind.Line => "Lines",
-        GearKind.Leader => "Leaders",
-        GearKind.Lure => "Lures",
-        GearKind.Hook => "Hooks",
-        GearKind.Auger => "Augers",
-        GearKind.Shelter => "Shelters",
-        GearKind.Heater => "Heaters",
+        BoxKind.Line => "Lines",
+        BoxKind.Leader => "Leaders",
+        BoxKind.Lure => "Lures",
+        BoxKind.Hook => "Hooks",
+        BoxKind.Auger => "Augers",
+        BoxKind.Shelter => "Shelters",
+        BoxKind.Heater => "Heaters",
         _ => "Sleds and rescue kits",
     };
 

@@ -64,7 +64,7 @@ public sealed class BoxRepository(CrewSession session)
 
     private static OwnedGear Of(GearRow row) => new(row.Number, row.MemberId, row.Owner, new Gear
     {
-        Kind = Words.Read<GearKind>(row.Kind)!.Value,
+        Kind = Words.Read<BoxKind>(row.Kind)!.Value,
         Name = row.Name,
         Record = row.Record,
         Material = row.Material,

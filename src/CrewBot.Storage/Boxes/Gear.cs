@@ -5,7 +5,7 @@ namespace CrewBot.Storage.Boxes;
 /// <summary>A thing that an angler owns. Which figures it has depends on its kind.</summary>
 public sealed record Gear
 {
-    public required GearKind Kind { get; init; }
+    public required BoxKind Kind { get; init; }
 
     /// <summary>What it is called, as its owner reads it.</summary>
     public required string Name { get; init; }

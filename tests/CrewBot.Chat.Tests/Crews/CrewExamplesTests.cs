@@ -14,11 +14,14 @@ public sealed class CrewExamplesTests : IAsyncDisposable
     [Fact]
     public async Task Examples_OfEveryCommandOfACrew_AreAnswered()
     {
+        await _room.SayAsync("lines down presentation:\"jigging spoon\"");
         for (var fish = 1; fish <= 41; fish++)
         {
             Assert.Null((await _room.SayAsync($"log walleye {20 + (fish / 4m)}in")).Problem);
         }
 
+        _room.Now += TimeSpan.FromHours(2);
+        await _room.SayAsync("lines up");
         _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);

@@ -9,7 +9,7 @@ public sealed class EffortLogTests
 {
     private static readonly DateTimeOffset Start = new(2027, 1, 15, 3, 0, 0, TimeSpan.FromHours(-6));
 
-    private static readonly Gen<string?> AnyPresentation = Gen.OneOfConst<string?>("jigging-spoon", "small-jig", null);
+    private static readonly Gen<string?> AnyPresentation = Gen.OneOf((string?[])["jigging-spoon", "small-jig", null]);
 
     private static readonly Gen<FishedSpell[]> AnySpells = Gen.Select(
             Gen.Long[1, 2], Gen.Int[1, 3], Gen.Int[0, 2500], Gen.Int[0, 900], AnyPresentation, Gen.Int[-1, 2], Gen.Int[0, 60],
@@ -26,7 +26,7 @@ public sealed class EffortLogTests
         .Array[0, 12];
 
     private static readonly Gen<CaughtFish[]> AnyFish = Gen.Select(
-            Gen.Long[1, 3], Gen.OneOfConst("walleye", "yellow-perch"), AnyPresentation, Gen.Int[0, 3400],
+            Gen.Long[1, 3], Gen.OneOf((string[])["walleye", "yellow-perch"]), AnyPresentation, Gen.Int[0, 3400],
             (angler, species, presentation, minute) => new CaughtFish(angler, species, presentation, Start.AddMinutes(minute)))
         .Array[0, 40];
 

@@ -1,6 +1,5 @@
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
-using UnitsNet;
 
 namespace CrewBot.Core.Tests.Effort;
 

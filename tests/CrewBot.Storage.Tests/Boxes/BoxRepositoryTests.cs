@@ -9,16 +9,16 @@ public sealed class BoxRepositoryTests : DatabaseTest
 {
     private static readonly Gear Spoon = new()
     {
-        Kind = GearKind.Lure,
+        Kind = BoxKind.Lure,
         Name = "1/8 oz lead jigging spoon",
         Record = "jigging-spoon",
         Material = "lead",
         Mass = ExactMass.From(0.125m, MassUnit.Ounce),
     };
 
-    private static readonly Gear Auger = new() { Kind = GearKind.Auger, Name = "auger", Width = ExactLength.From(8, LengthUnit.Inch) };
+    private static readonly Gear Auger = new() { Kind = BoxKind.Auger, Name = "auger", Width = ExactLength.From(8, LengthUnit.Inch) };
 
-    private static readonly Gear Shelter = new() { Kind = GearKind.Shelter, Name = "shelter for 3", Seats = 3 };
+    private static readonly Gear Shelter = new() { Kind = BoxKind.Shelter, Name = "shelter for 3", Seats = 3 };
 
     private long _ana;
     private long _bo;

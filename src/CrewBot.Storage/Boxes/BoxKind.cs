@@ -1,7 +1,7 @@
 namespace CrewBot.Storage.Boxes;
 
 /// <summary>What somebody owns for the ice.</summary>
-public enum GearKind
+public enum BoxKind
 {
     /// <summary>Line on a reel.</summary>
     Line,
