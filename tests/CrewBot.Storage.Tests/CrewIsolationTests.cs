@@ -174,7 +174,11 @@ public sealed class CrewIsolationTests : DatabaseTest
     {
         var derby = new Derby
         {
-            Name = secret, CreatedBy = member, Place = secret, Zone = "UTC", Settings = DerbyRepositoryTests.Settings with { Limits = new() { Waters = [secret] } },
+            Name = secret,
+            CreatedBy = member,
+            Place = secret,
+            Zone = "UTC",
+            Settings = DerbyRepositoryTests.Settings with { Limits = new() { Waters = [secret] } },
         };
         var number = await new DerbyRepository(session).AddAsync(derby, At);
         var ledger = new LedgerRepository(session);
@@ -188,7 +192,10 @@ public sealed class CrewIsolationTests : DatabaseTest
 
     private static Entered EnteredOf(int at, int entry, long member, long caught) => new(at, At, member, entry, member)
     {
-        Catch = caught, Species = "walleye", Measured = ExactLength.From(20, LengthUnit.Inch), CaughtAt = At,
+        Catch = caught,
+        Species = "walleye",
+        Measured = ExactLength.From(20, LengthUnit.Inch),
+        CaughtAt = At,
     };
 
     private static MethodInfo[] MethodsOf(Type repository) =>
