@@ -8,6 +8,7 @@ internal static class DerbyServices
 {
     public static IServiceCollection AddDerbies(this IServiceCollection services) => services
         .AddSingleton<DerbyOptions>()
+        .AddSingleton<DerbyQuestion>()
         .AddSingleton<ICommandHandler, CreateDerby>()
         .AddSingleton<ICommandHandler, ShowRules>()
         .AddSingleton<ICommandHandler, JoinDerby>()

@@ -2,31 +2,19 @@ using CrewBot.Chat.Commands;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Scoring;
 using CrewBot.Core.Knowledge;
-using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby why</c>: why somebody stands where they stand.</summary>
-public sealed class ExplainStanding(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class ExplainStanding(DerbyOptions options, TradeKnowledge knowledge, DerbyQuestion question) : ICommandHandler
 {
     private const int MostFish = 3;
 
     public CommandInfo Info { get; } = new(
         "derby why", "Why you, or somebody, stand where you stand", "/derby why person:Ana", [options.Person, options.Derby]);
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => book.ReadAsync(request, async session =>
-    {
-        var member = await new MemberRepository(session).FindAsync(request.Caller.Member);
-        var found = await DerbyFinder.FindAsync(request, options, session, member?.Id);
-        if (found.Fault is { } fault)
-        {
-            return Reply.Refuse(fault);
-        }
-
-        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
-        var person = await DerbyPeople.FindAsync(request, options, session, sheet);
-        return person.Fault is { } nobody ? Reply.Refuse(nobody) : Of(sheet, person.Value, request.At);
-    }, cancellationToken);
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        question.AboutAsync(request, (sheet, angler) => Of(sheet, angler, request.At), cancellationToken);
 
     private Reply Of(DerbySheet sheet, long angler, DateTimeOffset now)
     {

@@ -1,31 +1,19 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Knowledge;
-using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby angler</c>: one person's entries and what became of them.</summary>
-public sealed class ShowAngler(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class ShowAngler(DerbyOptions options, TradeKnowledge knowledge, DerbyQuestion question) : ICommandHandler
 {
     private const int MostShown = 7;
 
     public CommandInfo Info { get; } = new(
         "derby angler", "One person's entries in the derby", "/derby angler person:Ana", [options.Person, options.Derby]);
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => book.ReadAsync(request, async session =>
-    {
-        var member = await new MemberRepository(session).FindAsync(request.Caller.Member);
-        var found = await DerbyFinder.FindAsync(request, options, session, member?.Id);
-        if (found.Fault is { } fault)
-        {
-            return Reply.Refuse(fault);
-        }
-
-        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
-        var person = await DerbyPeople.FindAsync(request, options, session, sheet);
-        return person.Fault is { } nobody ? Reply.Refuse(nobody) : Of(sheet, person.Value, request.At);
-    }, cancellationToken);
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        question.AboutAsync(request, (sheet, angler) => Of(sheet, angler, request.At), cancellationToken);
 
     private Reply Of(DerbySheet sheet, long angler, DateTimeOffset now)
     {
