@@ -45,6 +45,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(int?)] = [2026, null],
         [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
         [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
         [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],

@@ -21,6 +21,8 @@ internal static class HeldTables
             "catch_entry",
             "fish",
             "UPDATE catch_entry SET note = NULL, photo = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        // Counts and the numbers of fish, which stay as the fish do.
+        new("catch_tally", "counts of fish by species and season", HeldTable.StaysSql),
         new(
             "catch_change",
             "corrections",
