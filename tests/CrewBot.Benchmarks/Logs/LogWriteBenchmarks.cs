@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using CrewBot.Chat.Commands;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Benchmarks.Logs;
@@ -8,7 +9,7 @@ namespace CrewBot.Benchmarks.Logs;
 /// disk, beside a bare transaction of one row into the same table, as durable.
 /// </summary>
 [MemoryDiagnoser, MedianColumn]
-public class LogWriteBenchmarks
+public class LogWriteBenchmarks : IAsyncDisposable
 {
     private const int AtOnce = 64;
     private const long BareCrew = 78;
@@ -41,11 +42,12 @@ public class LogWriteBenchmarks
     }
 
     [GlobalCleanup]
-    public async Task CloseAsync()
+    public async ValueTask DisposeAsync()
     {
         await _desk.DisposeAsync();
         await _insert.DisposeAsync();
         await _bare.DisposeAsync();
+        GC.SuppressFinalize(this);
     }
 
     [Benchmark(Baseline = true)]
@@ -57,13 +59,13 @@ public class LogWriteBenchmarks
     }
 
     [Benchmark]
-    public Task LogOne() => LogAsync(1);
+    public Task<Reply> LogOne() => LogAsync(1);
 
     [Benchmark(OperationsPerInvoke = AtOnce)]
     public Task LogManyAtOnce() => Task.WhenAll(Enumerable.Range(0, AtOnce).Select(number => Task.Run(() => LogAsync(1 + (number % GeneratedLog.Anglers)))));
 
     // Each a little longer than the last, so that it is never taken for the same fish.
-    private Task LogAsync(int angler)
+    private Task<Reply> LogAsync(int angler)
     {
         var eighths = 160 + (Interlocked.Increment(ref _logged) % 40);
         return _desk.AnswerAsync(_desk.Call($"/catch log species:walleye length:{eighths / 8.0:0.000}in depth:24ft presentation:jigging-spoon mood:neutral fate:released", angler));

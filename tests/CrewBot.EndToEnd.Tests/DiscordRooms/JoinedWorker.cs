@@ -8,6 +8,7 @@ namespace CrewBot.EndToEnd.Tests.DiscordRooms;
 /// <summary>The built program as a service, joined to the stand-in.</summary>
 internal sealed class JoinedWorker : IAsyncDisposable
 {
+    private static readonly DirectoryInfo State = Directory.CreateTempSubdirectory("crewbot-state-");
     private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "CrewBot.Worker.dll");
 
     private readonly Process _process;
@@ -23,6 +24,8 @@ internal sealed class JoinedWorker : IAsyncDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        // No test writes to the database of whoever runs it.
+        start.Environment["XDG_STATE_HOME"] = State.FullName;
         start.Environment["CREWBOT_DISCORD__TOKEN"] = token;
         start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
         _process = Process.Start(start)!;
