@@ -4,7 +4,7 @@ using Microsoft.Data.Sqlite;
 namespace CrewBot.EndToEnd.Tests;
 
 /// <summary>Kills the program without warning while it logs, again and again on the same database.</summary>
-/// <remarks>30 times here; set <c>CREWBOT_KILLS</c> for more.</remarks>
+/// <remarks>30 times here; set <c>CRASH_TEST_KILLS</c> for more.</remarks>
 public sealed class CrashTests : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-crash-");

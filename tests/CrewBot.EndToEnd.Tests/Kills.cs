@@ -5,7 +5,7 @@ namespace CrewBot.EndToEnd.Tests;
 /// <summary>How often the crash tests kill the program.</summary>
 internal static class Kills
 {
-    /// <summary>30, or what <c>CREWBOT_KILLS</c> says.</summary>
+    /// <summary>30, or what <c>CRASH_TEST_KILLS</c> says.</summary>
     public static int Count { get; } =
-        int.TryParse(Environment.GetEnvironmentVariable("CREWBOT_KILLS"), CultureInfo.InvariantCulture, out var more) ? more : 30;
+        int.TryParse(Environment.GetEnvironmentVariable("CRASH_TEST_KILLS"), CultureInfo.InvariantCulture, out var more) ? more : 30;
 }

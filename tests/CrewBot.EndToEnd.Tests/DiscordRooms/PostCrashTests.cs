@@ -8,7 +8,7 @@ using CrewBot.Storage.Outbox;
 namespace CrewBot.EndToEnd.Tests.DiscordRooms;
 
 /// <summary>Kills the program without warning while it brings posts to the platform, again and again on the same database.</summary>
-/// <remarks>30 times here; set <c>CREWBOT_KILLS</c> for more.</remarks>
+/// <remarks>30 times here; set <c>CRASH_TEST_KILLS</c> for more.</remarks>
 public sealed class PostCrashTests : IDisposable
 {
     private const string Crew = "1100000000000000001";
