@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Numerics;
 using CrewBot.Chat.Commands;
 using CrewBot.Discord.Wire;
 using Role = CrewBot.Chat.Commands.Role;
@@ -36,10 +35,9 @@ internal static class CallerReader
 
     private static Role RoleOf(string? permissions)
     {
-        var bits = BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read)
-            ? read
-            : BigInteger.Zero;
-        bool May(int bit) => !((bits >> bit) & BigInteger.One).IsZero;
+        // The bits in use lie far below 64; more of them one day are no reason to think less of an owner.
+        var bits = UInt128.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : 0;
+        bool May(int bit) => (bits >> bit & 1) == 1;
         return May(Administrator) || May(ManageGuild) ? Role.Owner
             : May(ManageEvents) ? Role.Steward
             : Role.Member;
