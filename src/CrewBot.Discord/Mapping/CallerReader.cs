@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using CrewBot.Chat.Commands;
 using CrewBot.Discord.Wire;
 using Role = CrewBot.Chat.Commands.Role;
@@ -35,9 +36,10 @@ internal static class CallerReader
 
     private static Role RoleOf(string? permissions)
     {
-        // The bits in use lie far below 64; more of them one day are no reason to think less of an owner.
-        var bits = UInt128.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read) ? read : 0;
-        bool May(int bit) => (bits >> bit & 1) == 1;
+        var bits = BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read)
+            ? read
+            : BigInteger.Zero;
+        bool May(int bit) => !((bits >> bit) & BigInteger.One).IsZero;
         return May(Administrator) || May(ManageGuild) ? Role.Owner
             : May(ManageEvents) ? Role.Steward
             : Role.Member;
