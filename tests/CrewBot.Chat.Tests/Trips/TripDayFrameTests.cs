@@ -1,5 +1,3 @@
-using CrewBot.Chat.Commands;
-
 namespace CrewBot.Chat.Tests.Trips;
 
 /// <summary>The day's frame and the pocket card.</summary>

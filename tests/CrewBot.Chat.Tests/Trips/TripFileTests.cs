@@ -1,5 +1,4 @@
 using System.Text;
-using CrewBot.Chat.Commands;
 using Ical.Net;
 
 namespace CrewBot.Chat.Tests.Trips;
