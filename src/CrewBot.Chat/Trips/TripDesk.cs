@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -7,7 +8,7 @@ using CrewBot.Storage.Trips;
 namespace CrewBot.Chat.Trips;
 
 /// <summary>Finds the trip that a request is about, and keeps what becomes of it.</summary>
-public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, CrewBook book)
+public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledge knowledge, CrewBook book)
 {
     /// <summary>Answers a question about a trip.</summary>
     public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) => book.ReadAsync(
@@ -41,15 +42,32 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
             }
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
-            return changed.Answer!(await SceneOfAsync(changed.Trip!, session));
+            var after = await SceneOfAsync(changed.Trip!, session);
+            await posts.KeepAsync(session, after, request);
+            return changed.Answer!(after);
         }, cancellationToken);
 
     /// <summary>A trip with names and water.</summary>
     public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session)
     {
-        var names = (await new MemberRepository(session).AllAsync()).ToDictionary(member => member.Id, member => member.Name);
+        var members = await new MemberRepository(session).AllAsync();
         var waters = await new WaterRepository(session).AllAsync();
-        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, names, knowledge);
+        var water = waters.First(water => water.Id == trip.WaterId);
+        return new TripScene(trip, water.Name, members.ToDictionary(member => member.Id, member => member.Name), knowledge)
+        {
+            At = water.At,
+            Rules = RulesOfWater.From(water),
+            Contacts = await ContactsAsync(trip, members, session),
+        };
+    }
+
+    private static async Task<TripContacts> ContactsAsync(Trip trip, IEnumerable<CrewMember> members, CrewSession session)
+    {
+        var crew = new CrewRepository(session);
+        var channels = (await crew.ChannelsAsync()).ToDictionary(pair => pair.Purpose, pair => pair.Channel);
+        return new TripContacts(
+            channels.GetValueOrDefault("trip") ?? trip.Room, channels.GetValueOrDefault("contact"), await crew.FindAsync(),
+            members.ToDictionary(member => member.Id));
     }
 
     private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)

@@ -31,6 +31,11 @@ internal sealed class CardWriter(ButtonRows buttons)
             Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
         };
         var body = Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose));
+        if (Snowflake.TryParse(reply.Calls, out var role))
+        {
+            body = body with { Content = $"<@&{role}>", AllowedMentions = new AllowedMentions { Roles = [role] } };
+        }
+
         return new Card(body, isPrivate, IsProblem: false) { Files = Uploads(reply, purpose) };
     }
 

@@ -10,6 +10,9 @@ internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, S
     /// <summary>The folder that files of replies are written to.</summary>
     public required string FilesFolder { get; init; }
 
+    /// <summary>Fill a new database with an invented winter instead.</summary>
+    public bool Demo { get; init; }
+
     /// <summary>A copy to make of the database or to put back instead; null for none.</summary>
     public CopyArguments? Copy { get; init; }
 }
