@@ -1,5 +1,4 @@
 using CrewBot.Storage.Outbox;
-using CrewBot.Storage.Schema;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
