@@ -6,12 +6,14 @@ using CrewBot.Chat.Crews;
 using CrewBot.Chat.Derbies;
 using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
+using CrewBot.Chat.Photos;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Chat.Trips;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace CrewBot.Chat;
 
@@ -42,6 +44,8 @@ public static class ChatServices
         services.AddSingleton<CrewOptions>();
         services.AddSingleton<ICommandHandler, SetUpCrew>();
         services.AddSingleton<ICommandHandler, SetUpMe>();
+        services.TryAddSingleton<IPhotoCopies, NoPhotoCopies>();
+        services.AddSingleton<PhotoDesk>();
         services.AddSingleton<CatchOptions>();
         services.AddSingleton<CatchShorthand>();
         services.AddSingleton<ICommandHandler, LogCatch>();

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
@@ -8,7 +9,8 @@ using CrewBot.Storage.Crews;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Answers <c>/catch log</c>: stores one fish for whoever sent the request.</summary>
-public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book, PhotoDesk photos)
+    : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "catch log", "Log one fish; only the species is needed", "/catch log species:walleye length:22.5in depth:24ft fate:released",
@@ -27,10 +29,19 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         },
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => LogAsync(request, session, member), cancellationToken);
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var photo = await PhotoDesk.TakeAsync(request, options.Photo, cancellationToken);
+        var reply = await book.WriteOnceAsync(request, (session, member) => LogAsync(request, photo, session, member), cancellationToken);
+        if (reply.Problem is null)
+        {
+            await photos.KeepAsync(request, photo, cancellationToken);
+        }
 
-    private async Task<Reply> LogAsync(Request request, CrewSession session, CrewMember member)
+        return reply;
+    }
+
+    private async Task<Reply> LogAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
         var waters = new WaterRepository(session);
@@ -45,7 +56,13 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         }
 
         var species = request.Get(options.Species);
-        var entry = Entry(request, taken, water, place.Value) with { MemberId = member.Id, CaughtAt = caughtAt };
+        var entry = Entry(request, taken, water, place.Value) with
+        {
+            MemberId = member.Id,
+            CaughtAt = caughtAt,
+            Photo = photo?.Reference,
+            PhotoHash = photo?.Hash,
+        };
         var confirmed = request.Has(options.Confirm);
         var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
             ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id), confirmed);
@@ -54,7 +71,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             return Reply.Refuse(fault);
         }
 
-        if (!confirmed && entry.Photo is { } photo && await catches.FindByPhotoAsync(photo) is { } same)
+        if (!confirmed && photo is not null && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same)
         {
             return Reply.Refuse(
                 $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes.");
@@ -71,7 +88,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
         return reply with
         {
-            Lines = [.. reply.Lines, .. await WhoseAsync(request, session, logged.Number)],
+            Lines = [.. reply.Lines, .. PhotoDesk.Remarks(photo), .. await WhoseAsync(request, session, logged.Number)],
             Actions = [.. reply.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge), Correction(logged.Number)],
         };
     }
@@ -110,7 +127,6 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Line = request.TryGet(options.Line, out var line) ? line : null,
         Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
         Note = request.GetOr(options.Note, null!),
-        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
     };
 
     private static T? Given<T>(Request request, CommandOption<T> option)

@@ -14,10 +14,10 @@ public sealed class CatchRepository(CrewSession session)
     private const string AddSql = """
         INSERT INTO catch_entry (crew_id, number, member_id, species, length_nm, length_unit, weight_ng, weight_unit,
             girth_nm, girth_unit, depth_nm, depth_unit, water_id, presentation, lure, mood, line, kept,
-            caught_at_ms, offset_min, note, photo, logged_at_ms)
+            caught_at_ms, offset_min, note, photo, photo_hash, logged_at_ms)
         VALUES (@CrewId, @Number, @MemberId, @Species, @LengthNm, @LengthUnit, @WeightNg, @WeightUnit,
             @GirthNm, @GirthUnit, @DepthNm, @DepthUnit, @WaterId, @Presentation, @Lure, @Mood, @Line, @Kept,
-            @CaughtAtMs, @OffsetMin, @Note, @Photo, @LoggedAtMs)
+            @CaughtAtMs, @OffsetMin, @Note, @Photo, @PhotoHash, @LoggedAtMs)
         """;
 
     private const string ReplaceSql = """
@@ -25,7 +25,7 @@ public sealed class CatchRepository(CrewSession session)
             weight_ng = @WeightNg, weight_unit = @WeightUnit, girth_nm = @GirthNm, girth_unit = @GirthUnit,
             depth_nm = @DepthNm, depth_unit = @DepthUnit, water_id = @WaterId, presentation = @Presentation,
             lure = @Lure, mood = @Mood, line = @Line, kept = @Kept, caught_at_ms = @CaughtAtMs,
-            offset_min = @OffsetMin, note = @Note, photo = @Photo
+            offset_min = @OffsetMin, note = @Note, photo = @Photo, photo_hash = @PhotoHash
         WHERE crew_id = @CrewId AND number = @Number
         """;
 
@@ -47,7 +47,7 @@ public sealed class CatchRepository(CrewSession session)
     private const string SelectSql = """
         SELECT c.number, c.member_id, m.name AS angler, m.platform_id AS angler_id, w.name AS water, p.spot_id, s.name AS spot, c.species, c.length_nm, c.length_unit,
             c.weight_ng, c.weight_unit, c.girth_nm, c.girth_unit, c.depth_nm, c.depth_unit, c.water_id, c.presentation,
-            c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.logged_at_ms, c.voided_at_ms
+            c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.photo_hash, c.logged_at_ms, c.voided_at_ms
         FROM catch_entry c
         JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
         LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
@@ -58,7 +58,19 @@ public sealed class CatchRepository(CrewSession session)
 
     private const string FindSql = SelectSql + " AND c.number = @Number";
 
-    private const string FindByPhotoSql = SelectSql + " AND c.photo = @Photo AND c.voided_at_ms IS NULL ORDER BY c.number LIMIT 1";
+    private const string FindByPhotoSql =
+        SelectSql + " AND (c.photo = @Photo OR c.photo_hash = @PhotoHash) AND c.voided_at_ms IS NULL ORDER BY c.number LIMIT 1";
+
+    // What an entry said before it was corrected may have been another photo.
+    private const string PhotoHashesSql = """
+        SELECT photo_hash FROM catch_entry WHERE crew_id = @CrewId AND member_id = @MemberId AND photo_hash IS NOT NULL
+        UNION
+        SELECT json_extract(h.before, '$.PhotoHash') FROM catch_change h
+        JOIN catch_entry c ON c.crew_id = h.crew_id AND c.number = h.number
+        WHERE h.crew_id = @CrewId AND c.member_id = @MemberId AND json_extract(h.before, '$.PhotoHash') IS NOT NULL
+        EXCEPT
+        SELECT photo_hash FROM catch_entry WHERE crew_id = @CrewId AND member_id <> @MemberId AND photo_hash IS NOT NULL
+        """;
 
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
@@ -132,9 +144,13 @@ public sealed class CatchRepository(CrewSession session)
     public async Task<LoggedCatch?> FindAsync(long number) =>
         (await session.FirstOrDefaultAsync<CatchRow>(FindSql, new { session.CrewId, Number = number }))?.ToCatch();
 
-    /// <summary>The entry that a photo belongs to; null when there is none.</summary>
-    public async Task<LoggedCatch?> FindByPhotoAsync(string photo) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo }))?.ToCatch();
+    /// <summary>The first entry that a photo belongs to, by its reference or by what is in it; null when there is none.</summary>
+    public async Task<LoggedCatch?> FindByPhotoAsync(string photo, string? photoHash) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo, PhotoHash = photoHash }))?.ToCatch();
+
+    /// <summary>The hashes of all photos of an angler's fish that are on no fish of anybody else.</summary>
+    public Task<IReadOnlyList<string>> PhotoHashesOfAsync(long memberId) =>
+        session.QueryAsync<string>(PhotoHashesSql, new { session.CrewId, MemberId = memberId });
 
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>

@@ -20,14 +20,14 @@ internal static class HeldTables
         new(
             "catch_entry",
             "fish",
-            "UPDATE catch_entry SET note = NULL, photo = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
+            "UPDATE catch_entry SET note = NULL, photo = NULL, photo_hash = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
         // Counts and the numbers of fish, which stay as the fish do.
         new("catch_tally", "counts of fish by species and season", HeldTable.StaysSql),
         new(
             "catch_change",
             "corrections",
             """
-            UPDATE catch_change SET before = json_remove(before, '$.Note', '$.Photo')
+            UPDATE catch_change SET before = json_remove(before, '$.Note', '$.Photo', '$.PhotoHash')
             WHERE crew_id = @CrewId AND number IN (SELECT number FROM catch_entry WHERE crew_id = @CrewId AND member_id = @MemberId)
             """),
         new(

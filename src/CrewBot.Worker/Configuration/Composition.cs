@@ -1,7 +1,9 @@
 using CrewBot.Chat;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Background;
+using CrewBot.Worker.Photos;
 using CrewBot.Worker.Demos;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
@@ -33,6 +35,12 @@ internal static class Composition
             FilesAreHere = true,
         });
         services.AddSingleton(new FileFolder(arguments.FilesFolder));
+        if (settings.PhotoFolder is { } photos)
+        {
+            services.AddSingleton<IPhotoCopies>(provider => new PhotoFolder(
+                photos, settings.PhotoMegabytes * PhotoFolder.Megabyte, provider.GetRequiredService<ILogger<PhotoFolder>>()));
+        }
+
         services.AddChat(knowledge, book);
         if (arguments.Say is not null)
         {

@@ -1,5 +1,6 @@
 using CrewBot.Discord;
 using CrewBot.Worker.Configuration;
+using CrewBot.Worker.Photos;
 using CrewBot.Worker.Rooms.Rendering;
 
 namespace CrewBot.Worker.Rooms;
@@ -14,6 +15,14 @@ internal sealed class SelfCheck(Settings settings, Surroundings surroundings)
         // A configuration with a fault in it stops the start before this.
         var findings = new List<Finding> { new("configuration", true, "ok") };
         findings.AddRange(await new DatabaseCheck(settings.Database, TimeProvider.System).RunAsync(cancellationToken));
+        if (settings.PhotoFolder is { } photos)
+        {
+            var used = PhotoFolder.Used(photos) / PhotoFolder.Megabyte;
+            findings.Add(used < settings.PhotoMegabytes
+                ? new("photos", true, $"ok, copies in {photos} take {used} MB of {settings.PhotoMegabytes}")
+                : new("photos", false, $"copies in {photos} take all of their {settings.PhotoMegabytes} MB: raise CrewBot:PhotoMegabytes, or move old ones away"));
+        }
+
         findings.ForEach(Print);
         var room = await RoomAsync(cancellationToken);
         return findings.All(finding => finding.IsWell) && room.All(finding => finding.IsWell) ? ExitCode.Answered : ExitCode.Refused;

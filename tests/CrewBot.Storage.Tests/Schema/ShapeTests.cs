@@ -164,6 +164,27 @@ public sealed class ShapeTests : IDisposable
         Assert.Equal([new CatchTally(1, "Ana", "walleye", 3, 1_200_000_000, 600_000_000, 3)], seasons.Item2);
     }
 
+    [Fact]
+    public async Task OpenAsync_FileOfTheNinthShapeWithAPhotoInIt_KeepsItsLinkWithoutAHash()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 9);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key) VALUES (1, 'alpha');
+                INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
+                INSERT INTO catch_entry (crew_id, number, member_id, species, caught_at_ms, offset_min, logged_at_ms, photo)
+                VALUES (1, 1, 1, 'walleye', 1, -360, 2, 'https://files.example.test/1.jpg');
+                """);
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        var fish = await database.ReadAsync(
+            "alpha", session => new CatchRepository(session).FindByPhotoAsync("https://files.example.test/1.jpg", null), Cancellation);
+        Assert.Equal((1, null), (fish!.Number, fish.Entry.PhotoHash));
+    }
+
     public void Dispose() => _folder.Dispose();
 
     private SqliteConnection Open()
