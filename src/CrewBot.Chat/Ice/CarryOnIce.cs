@@ -3,7 +3,6 @@ using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
-using UnitsNet;
 
 namespace CrewBot.Chat.Ice;
 

@@ -1,4 +1,3 @@
-using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Ice;

@@ -59,5 +59,11 @@ public sealed class IceFollowerRepository(CrewSession session)
     private async Task<IReadOnlyList<IceChannel>> ReadAsync(string sql, object parameters) =>
         [.. (await session.QueryAsync<ChannelRow>(sql, parameters)).Select(row => new IceChannel(row.Channel, row.ShowsSpot != 0))];
 
-    private sealed record ChannelRow(string Channel, long ShowsSpot);
+    // By properties: what a largest of no rows is has no type that a constructor could take.
+    private sealed record ChannelRow
+    {
+        public string Channel { get; init; } = "";
+
+        public long ShowsSpot { get; init; }
+    }
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using CrewBot.Chat.Commands;
 
 namespace CrewBot.Chat.Tests.Ice;
 

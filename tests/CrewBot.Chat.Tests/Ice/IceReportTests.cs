@@ -39,6 +39,7 @@ public sealed class IceReportTests
 
         var reply = await room.SayAsync(line);
 
+        Assert.NotNull(reply.Problem);
         Assert.Contains(because, reply.Problem, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', reply.Problem);
         Assert.InRange(reply.Problem.Length, 1, 300);
