@@ -72,6 +72,7 @@ public sealed class PairRigs(RigOptions options, RigShorthand shorthand, RigPlan
             Figures = [.. Figures(ask, pair)],
             Reasons = [.. Reasons(pair, request)],
             Cautions = RigWords.CautionsOf(ask, [.. RigsOf(pair)], show),
+            Pictures = [new Picture { Kind = "rig", Compose = () => RigPictures.Of(ask, pair, request) }],
             Actions = ReplyAction.WhyAndShare(request),
         };
     }

@@ -46,6 +46,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
             ],
             Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
             Cautions = RigWords.CautionsOf(ask, [first], show),
+            Pictures = [new Picture { Kind = "rig", Compose = () => RigPictures.Of(ask, first, request) }],
             Actions = Actions(request, question, first),
         };
     }
