@@ -1,7 +1,9 @@
 using CrewBot.Chat.Catches;
+using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Lines;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
@@ -46,6 +48,8 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddCatchFiles();
+        services.AddSingleton<ICommandHandler, HandlePrivacy>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));
         services.AddSingleton<Dispatcher>();
         return services;

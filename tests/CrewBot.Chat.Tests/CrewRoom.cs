@@ -1,5 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Connections;
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CrewBot.Chat.Tests;
@@ -23,8 +25,30 @@ public sealed class CrewRoom : IAsyncDisposable
 
     public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
 
+    /// <summary>The file that the next request gives, by any name.</summary>
+    public ReadOnlyMemory<byte> File { get; set; }
+
+    /// <summary>Writes to the crew's book, past the commands.</summary>
+    public async Task WriteAsync(Func<CrewSession, Task> change, string crew = "tamarack")
+    {
+        await using var database = await Database.OpenAsync(Path.Combine(_folder.FullName, "crew.db"), TestContext.Current.CancellationToken);
+        await database.WriteAsync(crew, change, TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>The database's file as it lies on the disk once everything has settled in it.</summary>
+    public async Task<byte[]> BytesAsync()
+    {
+        var path = Path.Combine(_folder.FullName, "crew.db");
+        await using var connection = new SqliteConnection($"Data Source={path};Pooling=False");
+        await connection.OpenAsync(TestContext.Current.CancellationToken);
+        await using var settle = connection.CreateCommand();
+        settle.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+        await settle.ExecuteNonQueryAsync(TestContext.Current.CancellationToken);
+        return await System.IO.File.ReadAllBytesAsync(path, TestContext.Current.CancellationToken);
+    }
+
     /// <summary>Answers one typed line.</summary>
-    public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string crew = "tamarack", string? id = null)
+    public async Task<Reply> SayAsync(string line, string member = "Ana", Role role = Role.Owner, string? crew = "tamarack", string? id = null)
     {
         var typed = CommandText.Read(line, Catalog);
         if (typed.Fault is { } fault)
@@ -34,7 +58,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
         var caller = new Caller(crew, member, role, CrewUnits.Customary);
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options),
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File) },
             TestContext.Current.CancellationToken);
     }
 
@@ -43,5 +67,11 @@ public sealed class CrewRoom : IAsyncDisposable
         await _services.DisposeAsync();
         await _book.DisposeAsync();
         _folder.Delete(recursive: true);
+    }
+
+    private sealed class OneFile(ReadOnlyMemory<byte> content) : IGivenFiles
+    {
+        public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(Attachment file, int most, CancellationToken cancellationToken) =>
+            Task.FromResult<Reading<ReadOnlyMemory<byte>>>(content);
     }
 }

@@ -21,6 +21,9 @@ internal static class StoredText
         Assert.Equal(await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken), text, ignoreLineEndingDifferences: true);
     }
 
+    /// <summary>A file of the repository.</summary>
+    public static Task<string> ReadAsync(string path) => File.ReadAllTextAsync(Path.Combine(Root, path), TestContext.Current.CancellationToken);
+
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

@@ -44,7 +44,7 @@ internal sealed class ConsoleOrders(StandInServer server)
                 await SendAsync(socket, make.Modal(id, (field.Split('=')[0], field.Split('=')[1])));
                 break;
             case ["menu", .. var words]:
-                await SendAsync(socket, make.MessageCommand("Ask rig plan", string.Join(' ', words)));
+                await SendAsync(socket, make.MessageCommand("Plan a rig", string.Join(' ', words)));
                 break;
             default:
                 throw new InvalidOperationException($"Unknown order: {line}");

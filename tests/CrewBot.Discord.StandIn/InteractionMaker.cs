@@ -5,6 +5,8 @@ namespace CrewBot.Discord.StandIn;
 /// <summary>Makes the events that people's clicks and commands cause, in the shape that the platform sends.</summary>
 public sealed class InteractionMaker(ulong applicationId)
 {
+    private const string FileId = "1500000000000000001";
+
     private long _number;
 
     /// <summary>A slash command; options are given as the platform nests them.</summary>
@@ -53,10 +55,13 @@ public sealed class InteractionMaker(ulong applicationId)
             })]),
         });
 
-    public JsonObject MessageCommand(string name, string content)
+    /// <summary>A command from the menu of a message, which may hold a photo.</summary>
+    public JsonObject MessageCommand(string name, string content, string? photo = null, ulong author = StandInData.PersonId)
     {
-        var message = StandInData.Message(1300000000000000001, StandInData.ChannelId, StandInData.PersonId, null);
+        var message = StandInData.Message(1300000000000000001, StandInData.ChannelId, author, null);
+        message["author"] = StandInData.Person(author);
         message["content"] = content;
+        message["attachments"] = photo is null ? new JsonArray() : new JsonArray(File(photo));
         return Envelope(2, new JsonObject
         {
             ["id"] = "1200000000000000002",
@@ -79,6 +84,13 @@ public sealed class InteractionMaker(ulong applicationId)
                 ["users"] = new JsonObject { [StandInData.Id(target)] = StandInData.Person(target, "bo") },
             },
         });
+
+    /// <summary>Adds the file that an option of a command stands for.</summary>
+    public static JsonObject WithFile(JsonObject command, string address)
+    {
+        command["data"]!["resolved"] = new JsonObject { ["attachments"] = new JsonObject { [FileId] = File(address) } };
+        return command;
+    }
 
     public static JsonObject Subcommand(string name, params JsonObject[] options) => new()
     {
@@ -108,6 +120,16 @@ public sealed class InteractionMaker(ulong applicationId)
         interaction["context"] = 1;
         return interaction;
     }
+
+    private static JsonObject File(string address) => new()
+    {
+        ["id"] = FileId,
+        ["filename"] = "catch.jpg",
+        ["content_type"] = "image/jpeg",
+        ["size"] = 204800,
+        ["url"] = address,
+        ["proxy_url"] = address,
+    };
 
     private JsonObject OnMessage(int type, JsonObject data)
     {

@@ -109,6 +109,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                     CaughtAt = At,
                     LoggedAt = At,
                     WaterId = water,
+                    SpotId = spot,
                     Note = $"{crew}-secret",
                 };
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));

@@ -12,31 +12,37 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
     private readonly List<Figure> _figures = [];
     private readonly List<string> _lines = [];
 
-    /// <summary>The answer to a fish that was logged or edited.</summary>
-    /// <param name="number">Its number.</param>
-    /// <param name="did">What was done: "logged".</param>
-    /// <param name="water">The water's name; null when nobody said.</param>
+    /// <summary>What to check of the water's rules.</summary>
+    public required KeepingCheck Rules { get; init; }
+
+    /// <summary>The angler's lines are in the water.</summary>
+    public required bool LinesAreDown { get; init; }
+
+    /// <summary>The answer to a fish that was logged.</summary>
+    /// <param name="logged">The entry.</param>
     /// <param name="crewBest">The crew's longest of the species before.</param>
     /// <param name="ownBest">The angler's longest of the species before.</param>
     /// <param name="assumed">What was taken over from before.</param>
-    public Reply Of(long number, string did, string? water, LoggedCatch? crewBest, LoggedCatch? ownBest, IReadOnlyList<string> assumed)
+    public Reply Of(LoggedCatch logged, LoggedCatch? crewBest, LoggedCatch? ownBest, IReadOnlyList<string> assumed)
     {
-        _figures.Add(CatchFigures.Number.Of(number));
-        Circumstances(water);
+        _figures.Add(CatchFigures.Number.Of(logged.Number));
+        Circumstances(logged);
         Weight();
         Best(crewBest, ownBest);
+        _lines.AddRange(Rules.Lines);
         _lines.AddRange(Understanding.Of(request, assumed));
         return new Reply
         {
-            Headline = Headline(number, did),
+            Headline = Headline(logged.Number),
             Lines = _lines,
             Figures = _figures,
-            Cautions = [.. Cautions()],
+            Cautions = [.. Rules.Checks, .. Cautions()],
+            Actions = [LinesAreDown ? new("Lines up", ActionKind.Run, "lines up") : new("Lines down", ActionKind.Run, "lines down")],
             Audience = Audience.Crew,
         };
     }
 
-    private string Headline(long number, string did)
+    private string Headline(long number)
     {
         string?[] parts =
         [
@@ -44,14 +50,15 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
             entry.Length is { } length ? CatchWords.Length(length, request.Units) : null,
             entry.Kept switch { true => "kept", false => "released", null => null },
         ];
-        return $"{string.Join(", ", parts.OfType<string>())}: {did} as #{number} for {request.Caller.Name}";
+        return $"{string.Join(", ", parts.OfType<string>())}: logged as #{number} for {request.Caller.Name}";
     }
 
-    private void Circumstances(string? water)
+    private void Circumstances(LoggedCatch logged)
     {
         string?[] parts =
         [
-            water,
+            logged.Water,
+            logged.Spot,
             entry.Depth is { } depth ? CatchWords.Depth(depth, request) : null,
             entry.Presentation is { } key ? CatchWords.PresentationOf(key, knowledge) : null,
             entry.Lure,

@@ -11,7 +11,7 @@ internal static class CatchDraft
     private const string OtherwiseConfirm = "If it is right, send it again with confirm:yes.";
 
     // Clocks of phones and servers differ a little.
-    private static readonly TimeSpan ClocksDiffer = TimeSpan.FromMinutes(2);
+    public static readonly TimeSpan ClocksDiffer = TimeSpan.FromMinutes(2);
 
     private static readonly TimeSpan SameFishWithin = TimeSpan.FromMinutes(1);
 
@@ -23,19 +23,30 @@ internal static class CatchDraft
             return $"{Moment.Show(entry.CaughtAt, request.At)} is still to come: give when it was caught.";
         }
 
-        if (confirmed || entry.Length is not { } length)
+        return !confirmed && OddityOf(entry, species, request) is { } odd ? $"{odd} {OtherwiseConfirm}" : null;
+    }
+
+    /// <summary>What is odd with a fish, though it may be right, in a line; null when nothing is.</summary>
+    public static string? OddityOf(CatchEntry entry, Species species, Request request)
+    {
+        if (entry.Length is not { } length)
         {
             return null;
         }
 
         if (length.Length > Plausibility.LongestLength(species))
         {
-            return $"{CatchWords.Length(length, request.Units)} is longer than any {species.Name} one expects. {OtherwiseConfirm}";
+            return $"{CatchWords.Length(length, request.Units)} is longer than any {species.Name} one expects.";
+        }
+
+        if (entry.Girth is { } girth && girth.Nanometres >= length.Nanometres)
+        {
+            return $"A girth of {CatchWords.Length(girth, request.Units)} is no less than the length of {CatchWords.Length(length, request.Units)}.";
         }
 
         var expected = Plausibility.ExpectedWeight(species, length.Length);
         return entry.Weight is { } weight && !expected.Contains(weight.Mass)
-            ? $"{request.Show.Fish(weight.Mass)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected. {OtherwiseConfirm}"
+            ? $"{request.Show.Fish(weight.Mass)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected."
             : null;
     }
 

@@ -37,6 +37,9 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
     public CommandOption<WaterRules> Water { get; } = CommandOption.Optional(
         "water", "The water", new WaterReader(knowledge.Waters));
 
+    public CommandOption<string> Spot { get; } = CommandOption.Optional(
+        "spot", "The named spot in the water, for the crew alone", new NameReader("a spot of that water, such as north hump"));
+
     public CommandOption<ExactLength> Depth { get; } = CommandOption.Optional(
         "depth", "Depth of the water under the ice", new ExactLengthReader(QuantityReaders.Depth));
 
@@ -73,6 +76,11 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
 
     public CommandOption<int> Lines { get; } = CommandOption.Optional("lines", "How many lines", new WholeNumberReader(1, MostLines));
 
+    public CommandOption<bool> More { get; } = CommandOption.Optional(
+        "more", "They come on top of the lines that are down already", new ChoiceReader<bool>([("yes", true)]));
+
+    public CommandOption<Person> Angler { get; } = CommandOption.Optional("angler", "Whose, if not yours", new PersonReader());
+
     public CommandOption<bool> Mine { get; } = CommandOption.Optional(
         "whose", "Yours or the crew's", new ChoiceReader<bool>([("mine", true), ("crew", false)]));
 
@@ -82,7 +90,7 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
 
     /// <summary>Everything that an entry may say, beside its species.</summary>
     public IReadOnlyList<CommandOption> Details =>
-        [Length, Weight, Girth, Water, Depth, Presentation, Lure, Mood, Line, Fate, When, Note, Photo, Air, Confirm];
+        [Length, Weight, Girth, Water, Spot, Depth, Presentation, Lure, Mood, Line, Fate, When, Note, Photo, Air, Confirm];
 
     internal static ChoiceReader<bool> Fates { get; } = new(
         [("kept", true), ("released", false)], [("keep", true), ("let go", false), ("back", false)]);

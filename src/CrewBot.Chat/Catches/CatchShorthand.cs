@@ -10,6 +10,9 @@ public sealed class CatchShorthand : Shorthand
 {
     private const double Inch = 0.0254;
 
+    // Shallow water is told to the inch; "24ft 9in" is more likely a depth and a fish.
+    private const double ToldToTheInch = 10;
+
     private static readonly HashSet<string> Fillers =
         ["a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth"];
 
@@ -79,6 +82,12 @@ public sealed class CatchShorthand : Shorthand
 
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
+        if (FeetAndInches.At(said, at) is { } both && (both.Feet < ToldToTheInch || MeasuresTheFish(said[..at]) || MeasuresTheFish(said[(at + both.Words)..])))
+        {
+            heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
+            return both.Words;
+        }
+
         for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);
@@ -97,6 +106,9 @@ public sealed class CatchShorthand : Shorthand
 
         return null;
     }
+
+    private static bool MeasuresTheFish(string[] words) => words.Any(word =>
+        NumberText.Split(word) is { } split && UnitWord.Find(split.After) is { Dimension: Dimension.Length, Factor: <= Inch });
 
     // Inches and centimetres measure a fish, feet, metres and fathoms the water.
     private CommandOption? OptionFor(UnitWord unit, bool girth) => unit.Dimension switch

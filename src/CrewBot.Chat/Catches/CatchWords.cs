@@ -9,11 +9,17 @@ namespace CrewBot.Chat.Catches;
 /// <summary>Says fish and entries in words.</summary>
 internal static class CatchWords
 {
+    private const decimal NanometresInAnInch = 25_400_000;
+    private const decimal NanometresInACentimetre = 10_000_000;
+
     /// <summary>A fish's length: "22.5 in (57.2 cm)".</summary>
-    public static string Length(ExactLength length, CrewUnits units)
+    public static string Length(ExactLength length, CrewUnits units) => Length(length.Nanometres, units);
+
+    /// <summary>Lengths of fish, or several together, in whole nanometres: "22.5 in (57.2 cm)".</summary>
+    public static string Length(long nanometres, CrewUnits units)
     {
-        var inches = $"{Number(length.Length.Inches, "0.##")} in";
-        var centimetres = $"{Number(length.Length.Centimeters, "0.#")} cm";
+        var inches = $"{(nanometres / NanometresInAnInch).ToString("0.##", CultureInfo.InvariantCulture)} in";
+        var centimetres = $"{(nanometres / NanometresInACentimetre).ToString("0.#", CultureInfo.InvariantCulture)} cm";
         return units == CrewUnits.Customary ? $"{inches} ({centimetres})" : $"{centimetres} ({inches})";
     }
 
@@ -46,6 +52,4 @@ internal static class CatchWords
 
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-
-    private static string Number(double number, string format) => number.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -29,7 +29,13 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             return Reply.Refuse(fault);
         }
 
-        var entry = await ChangedAsync(request, session, before!.Entry);
+        var place = await PlaceAsync(request, session, before!);
+        if (place.Fault is { } nowhere)
+        {
+            return Reply.Refuse(nowhere);
+        }
+
+        var entry = Changed(request, before!.Entry) with { WaterId = place.Value.WaterId, SpotId = place.Value.SpotId };
         if (entry == before.Entry)
         {
             return Reply.Refuse($"#{number} says that already: give what is to change.");
@@ -52,27 +58,28 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         };
     }
 
-    private async Task<CatchEntry> ChangedAsync(Request request, CrewSession session, CatchEntry entry)
+    // Another water leaves the spot of the one before behind.
+    private Task<Reading<CatchPlace>> PlaceAsync(Request request, CrewSession session, LoggedCatch before)
     {
-        var waters = new WaterRepository(session);
-        return entry with
-        {
-            Species = request.TryGet(options.OtherSpecies, out var species) ? species.Key : entry.Species,
-            Length = request.TryGet(options.Length, out var length) ? length : entry.Length,
-            Weight = request.TryGet(options.Weight, out var weight) ? weight : entry.Weight,
-            Girth = request.TryGet(options.Girth, out var girth) ? girth : entry.Girth,
-            Depth = request.TryGet(options.Depth, out var depth) ? depth : entry.Depth,
-            WaterId = request.TryGet(options.Water, out var water)
-                ? await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name)
-                : entry.WaterId,
-            Presentation = request.TryGet(options.Presentation, out var presentation) ? presentation.Key : entry.Presentation,
-            Lure = request.GetOr(options.Lure, entry.Lure!),
-            Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : entry.Mood,
-            Line = request.TryGet(options.Line, out var line) ? line : entry.Line,
-            Kept = request.TryGet(options.Fate, out var kept) ? kept : entry.Kept,
-            CaughtAt = request.TryGet(options.When, out var when) ? when.From(request.At, request.Caller.Zone) : entry.CaughtAt,
-            Note = request.GetOr(options.Note, entry.Note!),
-            Photo = request.GetOr(options.Photo, entry.Photo!),
-        };
+        var water = request.TryGet(options.Water, out var named) ? named.Name : before.Water;
+        return CatchPlace.FindAsync(
+            new WaterRepository(session), water, request.TryGet(options.Spot, out var spot) ? spot : water == before.Water ? before.Spot : null);
     }
+
+    private CatchEntry Changed(Request request, CatchEntry entry) => entry with
+    {
+        Species = request.TryGet(options.OtherSpecies, out var species) ? species.Key : entry.Species,
+        Length = request.TryGet(options.Length, out var length) ? length : entry.Length,
+        Weight = request.TryGet(options.Weight, out var weight) ? weight : entry.Weight,
+        Girth = request.TryGet(options.Girth, out var girth) ? girth : entry.Girth,
+        Depth = request.TryGet(options.Depth, out var depth) ? depth : entry.Depth,
+        Presentation = request.TryGet(options.Presentation, out var presentation) ? presentation.Key : entry.Presentation,
+        Lure = request.GetOr(options.Lure, entry.Lure!),
+        Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : entry.Mood,
+        Line = request.TryGet(options.Line, out var line) ? line : entry.Line,
+        Kept = request.TryGet(options.Fate, out var kept) ? kept : entry.Kept,
+        CaughtAt = request.TryGet(options.When, out var when) ? when.From(request.At, request.Caller.Zone) : entry.CaughtAt,
+        Note = request.GetOr(options.Note, entry.Note!),
+        Photo = request.GetOr(options.Photo, entry.Photo!),
+    };
 }

@@ -9,7 +9,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
 {
     public CommandInfo Info { get; } = new(
         "lines down", "Your lines are in the water: line-hours count from here", "/lines down lines:2 presentation:\"jigging spoon\"",
-        [options.Lines, options.Presentation, options.Water, options.When])
+        [options.Lines, options.Presentation, options.Water, options.When, options.More])
     {
         Writes = true,
     };
@@ -23,6 +23,13 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             if (at > request.At)
             {
                 return Reply.Refuse($"{Moment.Show(at, request.At)} is still to come: give when they went down.");
+            }
+
+            if (!request.Has(options.More) && await spells.OpenOfAsync(member.Id) is [var first, ..] down)
+            {
+                var count = down.Sum(spell => spell.Lines);
+                return Reply.Refuse(
+                    $"You have {count} {(count == 1 ? "line" : "lines")} down since {Moment.Show(first.DownAt, request.At)}: take them up with /lines up, or add to them with more:yes.");
             }
 
             var lines = request.GetOr(options.Lines, 1);
@@ -40,7 +47,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
                     .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],
                     .. open.Count > 1 ? (string[])[$"You have {open.Sum(spell => spell.Lines)} lines down in all."] : [],
                 ],
-                Actions = [new("Lines up", ActionKind.Run, "/lines up")],
+                Actions = [new("Lines up", ActionKind.Run, "lines up")],
             };
         }, cancellationToken);
 }

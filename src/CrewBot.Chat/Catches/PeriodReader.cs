@@ -16,6 +16,13 @@ public sealed class PeriodReader : OptionReader<Period>
 
     public override Reading<Period> Read(string text, CrewUnits units) => _words.Read(text, units);
 
+    /// <summary>When the day began that holds an instant, by a clock.</summary>
+    public static DateTimeOffset Midnight(DateTimeOffset at, TimeZoneInfo zone)
+    {
+        var local = TimeZoneInfo.ConvertTime(at, zone).Date;
+        return new DateTimeOffset(local, zone.GetUtcOffset(local));
+    }
+
     /// <summary>When a span starts that holds an instant, by a clock.</summary>
     public static DateTimeOffset StartOf(Period period, DateTimeOffset at, TimeZoneInfo zone)
     {

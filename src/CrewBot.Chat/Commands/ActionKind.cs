@@ -11,4 +11,7 @@ public enum ActionKind
 
     /// <summary>Shows this reply to the whole crew.</summary>
     Share,
+
+    /// <summary>Opens a form, filled in as far as is known, whose texts become options of the command.</summary>
+    Form,
 }

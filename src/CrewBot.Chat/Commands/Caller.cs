@@ -16,6 +16,9 @@ public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Un
     /// <summary>Where their clock stands.</summary>
     public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
 
+    /// <summary>They sit at the computer that CrewBot runs on: a path they give is a file of this computer.</summary>
+    public bool FilesAreHere { get; init; }
+
     /// <summary>The waters of the crew, with what it has read of their rules.</summary>
     public IReadOnlyList<WaterRules> Waters { get; init; } = [];
 }

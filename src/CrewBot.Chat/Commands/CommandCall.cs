@@ -7,4 +7,8 @@ namespace CrewBot.Chat.Commands;
 /// <param name="Path">Family and verb: <c>rig plan</c>.</param>
 /// <param name="Options">Option names and what was written for them.</param>
 public sealed record CommandCall(
-    string Id, DateTimeOffset At, Caller Caller, string Path, IReadOnlyDictionary<string, string> Options);
+    string Id, DateTimeOffset At, Caller Caller, string Path, IReadOnlyDictionary<string, string> Options)
+{
+    /// <summary>Opens the files that the options name.</summary>
+    public IGivenFiles Files { get; init; } = NoFiles.Instance;
+}

@@ -26,6 +26,12 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
     public Shorthand? Shorthand { get; init; }
 
+    /// <summary>Its place in the menu of a message; null for none.</summary>
+    public MessageMenu? OnMessage { get; init; }
+
+    /// <summary>Its place in the menu of a person; null for none.</summary>
+    public PersonMenu? OnPerson { get; init; }
+
     /// <summary>Whether a platform's form must insist on an option: with a shorthand the words may name it instead.</summary>
     public bool Insists(CommandOption option) => option.IsRequired && Shorthand is null;
 }

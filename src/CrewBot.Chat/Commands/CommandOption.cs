@@ -6,14 +6,23 @@ namespace CrewBot.Chat.Commands;
 /// <param name="IsRequired">Whether the command can't do without it.</param>
 public abstract record CommandOption(string Name, string Description, bool IsRequired)
 {
+    /// <summary>What a person gives for it.</summary>
+    public abstract OptionKind Kind { get; }
+
     /// <summary>What is accepted, with an example.</summary>
     public abstract string Accepts { get; }
 
     /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
     public abstract IReadOnlyList<string> Choices { get; }
 
+    /// <summary>Whether anything can be offered while it is being written.</summary>
+    public abstract bool CanSuggest { get; }
+
     /// <summary>What could be meant by a text that is still being written, best first.</summary>
     public abstract IEnumerable<string> Suggest(string begun);
+
+    /// <summary>What this caller could mean by it, best first.</summary>
+    public abstract IEnumerable<string> Suggest(string begun, Caller caller);
 
     internal abstract Reading<object> ReadAny(string text, Caller caller);
 

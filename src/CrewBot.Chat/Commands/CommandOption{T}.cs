@@ -9,11 +9,17 @@ namespace CrewBot.Chat.Commands;
 public sealed record CommandOption<T>(string Name, string Description, bool IsRequired, OptionReader<T> Reader)
     : CommandOption(Name, Description, IsRequired)
 {
+    public override OptionKind Kind => Reader.Kind;
+
     public override string Accepts => Reader.Accepts;
 
     public override IReadOnlyList<string> Choices => Reader.Choices;
 
+    public override bool CanSuggest => Reader.CanSuggest;
+
     public override IEnumerable<string> Suggest(string begun) => Reader.Suggest(begun);
+
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => Reader.Suggest(begun, caller);
 
     internal override Reading<object> ReadAny(string text, Caller caller)
     {

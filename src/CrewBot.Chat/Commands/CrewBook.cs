@@ -110,6 +110,7 @@ public sealed class CrewBook : IAsyncDisposable
         }
 
         await requests.RememberAsync(request.Id, member.Id, ReplyJson.Write(reply), request.At);
+        await requests.ForgetAsync(request.At - RequestRepository.Kept);
         return reply;
     }
 

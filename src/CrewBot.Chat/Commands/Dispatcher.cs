@@ -25,6 +25,21 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
         }
     }
 
+    /// <summary>
+    /// What a call says as far as it is understood, its shorthand read, when it lacks something that the command needs; null
+    /// when it can be answered as it is.
+    /// </summary>
+    public async Task<IReadOnlyDictionary<string, string>?> FindShortfallAsync(CommandCall call, CancellationToken cancellationToken)
+    {
+        if (!catalog.TryFind(call.Path, out var handler))
+        {
+            return null;
+        }
+
+        var caller = await book.WithSettingsAsync(call.Caller, cancellationToken);
+        return RequestReading.FindShortfall(call with { Caller = caller }, handler.Info);
+    }
+
     private async Task<Reply> AnswerAsync(CommandCall call, ICommandHandler handler, CancellationToken cancellationToken)
     {
         var info = handler.Info;

@@ -4,11 +4,17 @@ namespace CrewBot.Chat.Commands;
 /// <typeparam name="T">What the option holds.</typeparam>
 public abstract class OptionReader<T>
 {
+    /// <summary>What a person gives.</summary>
+    public virtual OptionKind Kind => OptionKind.Words;
+
     /// <summary>What is accepted, with an example, as the end of "Give …": "feet or metres, such as 24ft".</summary>
     public abstract string Accepts { get; }
 
     /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
     public virtual IReadOnlyList<string> Choices => [];
+
+    /// <summary>Whether anything can be offered while it is being written, to some caller at least.</summary>
+    public virtual bool CanSuggest => Suggest("").Any();
 
     /// <summary>Reads a text that is neither empty nor longer than a command may be.</summary>
     /// <param name="text">As written, trimmed.</param>
@@ -21,4 +27,7 @@ public abstract class OptionReader<T>
     /// <summary>What could be meant by a text that is still being written, best first.</summary>
     public virtual IEnumerable<string> Suggest(string begun) =>
         Choices.Where(choice => choice.StartsWith(begun, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What this caller could mean by it, where that depends on their crew.</summary>
+    public virtual IEnumerable<string> Suggest(string begun, Caller caller) => Suggest(begun);
 }

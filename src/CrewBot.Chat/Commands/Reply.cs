@@ -20,7 +20,21 @@ public sealed record Reply
 
     public IReadOnlyList<Picture> Pictures { get; init; } = [];
 
+    /// <summary>What a person takes away as a file.</summary>
+    public IReadOnlyList<ReplyFile> Files
+    {
+        get => field ?? []; // an answer that was kept before there were files has none
+        init;
+    }
+
     public IReadOnlyList<ReplyAction> Actions { get; init; } = [];
+
+    /// <summary>Lists to choose from, below the buttons: at most three.</summary>
+    public IReadOnlyList<ReplyChoice> Choices
+    {
+        get => field ?? []; // an answer that was kept before there were lists has none
+        init;
+    }
 
     public Audience Audience { get; init; }
 

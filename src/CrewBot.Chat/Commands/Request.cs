@@ -12,11 +12,17 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
 {
     public string Id => call.Id;
 
+    /// <summary>Family and verb.</summary>
+    public string Path => info.Path;
+
     public DateTimeOffset At => call.At;
 
     public Caller Caller => call.Caller;
 
     public CrewUnits Units => call.Caller.Units;
+
+    /// <summary>Opens the files that the options name.</summary>
+    public IGivenFiles Files => call.Files;
 
     /// <summary>How quantities are written for this caller.</summary>
     public Showing Show { get; } = Showing.In(call.Caller.Units);

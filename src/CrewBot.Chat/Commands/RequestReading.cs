@@ -51,6 +51,19 @@ internal static class RequestReading
         return new Request(call with { Options = written }, info, values, expansion);
     }
 
+    /// <summary>
+    /// The options as far as they are understood, the words of a shorthand left out, when one that is required is missing or
+    /// unfit; null when none is.
+    /// </summary>
+    public static IReadOnlyDictionary<string, string>? FindShortfall(CommandCall call, CommandInfo info)
+    {
+        Expand(call, info, out var written);
+        return info.Options.Any(option => option.IsRequired
+            && (!written.TryGetValue(option.Name, out var text) || option.ReadAny(text.Trim(), call.Caller).Fault is not null))
+                ? written.Where(option => option.Key != info.Shorthand?.Words.Name).ToDictionary()
+                : null;
+    }
+
     private static Expansion? Expand(CommandCall call, CommandInfo info, out IReadOnlyDictionary<string, string> written)
     {
         written = call.Options;

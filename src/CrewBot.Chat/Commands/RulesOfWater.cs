@@ -13,11 +13,20 @@ internal static class RulesOfWater
     public const string Barbless = "barbless";
     public const string Baits = "baits";
     public const string Lead = "lead";
+    public const string Minimum = "minimum";
+    public const string Maximum = "maximum";
+    public const string Limit = "limit";
     public const string Yes = "yes";
     public const string Banned = "banned";
 
     /// <summary>Every rule that has a place in planning.</summary>
     public static IReadOnlyList<string> All { get; } = [Lines, Hooks, Trebles, Barbless, Baits, Lead];
+
+    /// <summary>Every rule about keeping a species.</summary>
+    public static IReadOnlyList<string> Keeping { get; } = [Minimum, Maximum, Limit];
+
+    /// <summary>A rule about keeping, as it is stored for a species: "limit walleye".</summary>
+    public static string OfSpecies(string rule, string species) => $"{rule} {species}";
 
     public static WaterRules From(Water water)
     {

@@ -11,6 +11,8 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
 
     public override string Accepts => "a water of the crew";
 
+    public override bool CanSuggest => true;
+
     public override Reading<WaterRules> Read(string text, CrewUnits units) => _known.Read(text, units);
 
     public override Reading<WaterRules> Read(string text, Caller caller)
@@ -32,6 +34,11 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
     }
 
     public override IEnumerable<string> Suggest(string begun) => _known.Suggest(begun);
+
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => caller.Waters
+        .Where(water => NamesOf(water).Any(name => name.StartsWith(begun, StringComparison.OrdinalIgnoreCase)))
+        .Select(water => water.Name)
+        .Concat(Suggest(begun));
 
     private static IEnumerable<string> NamesOf(WaterRules water) => water.Aliases.Prepend(water.Name);
 }

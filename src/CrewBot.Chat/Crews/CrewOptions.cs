@@ -1,14 +1,17 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
+using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Crews;
 
 /// <summary>The options of a crew's settings.</summary>
-public sealed class CrewOptions
+public sealed class CrewOptions(TradeKnowledge knowledge)
 {
     private const int MostLines = 50;
     private const int MostHooks = 100;
+    private const int MostKept = 500;
 
     public CommandOption<UnitSystem> Units { get; } = CommandOption.Optional(
         "units", "The units to speak in", new ChoiceReader<UnitSystem>([("customary", UnitSystem.Customary), ("metric", UnitSystem.Metric)]));
@@ -52,15 +55,26 @@ public sealed class CrewOptions
     public CommandOption<bool> Lead { get; } = CommandOption.Optional(
         "lead", "Whether lead is allowed", new ChoiceReader<bool>([("allowed", true), ("banned", false)]));
 
+    public CommandOption<Species> Species { get; } = CommandOption.Optional(
+        "species", "The fish that a size or limit is for", new RecordReader<Species>(knowledge.Species, "a species"));
+
+    public CommandOption<ExactLength> Minimum { get; } = CommandOption.Optional(
+        "minimum", "The shortest that may be kept", new ExactLengthReader(QuantityReaders.FishLength));
+
+    public CommandOption<ExactLength> Maximum { get; } = CommandOption.Optional(
+        "maximum", "The longest that may be kept", new ExactLengthReader(QuantityReaders.FishLength));
+
+    public CommandOption<int> Limit { get; } = CommandOption.Optional(
+        "limit", "How many one angler may keep a day", new WholeNumberReader(0, MostKept));
+
     public CommandOption<string> Reference { get; } = CommandOption.Optional(
         "reference", "Where the authority says so", new NameReader("a page or an address, such as booklet 2027 p. 12"));
 
     public CommandOption<IReadOnlyList<string>> Forget { get; } = CommandOption.Optional(
         "forget", "Rules of the water that are unknown again",
-        new ListReader<string>(new ChoiceReader<string>([.. RulesOfWater.All.Select(rule => (rule, rule))]), most: 6));
+        new ListReader<string>(new ChoiceReader<string>([.. RulesOfWater.All.Concat(RulesOfWater.Keeping).Select(rule => (rule, rule))]), most: 9));
 
-    public CommandOption<string> Person { get; } = CommandOption.Optional(
-        "person", "Somebody to give a role", new NameReader("a person, as the platform names them"));
+    public CommandOption<Person> Person { get; } = CommandOption.Optional("person", "Somebody to give a role", new PersonReader());
 
     public CommandOption<CrewRole> Role { get; } = CommandOption.Optional(
         "role", "What they may do", new ChoiceReader<CrewRole>(
@@ -70,12 +84,12 @@ public sealed class CrewOptions
         "for", "What a channel is for", new ChoiceReader<string>(
             [("catches", "catch"), ("derby", "derby"), ("ice", "ice"), ("trips", "trip")]));
 
-    public CommandOption<string> Channel { get; } = CommandOption.Optional(
-        "channel", "The channel", new NameReader("a channel, as the platform names it"));
+    public CommandOption<string> Channel { get; } = CommandOption.Optional("channel", "The channel", new ChannelReader());
 
     /// <summary>Everything a crew sets.</summary>
     public IReadOnlyList<CommandOption> All =>
     [
-        Units, Zone, Water, AlsoCalled, At, Spot, Lines, Hooks, Trebles, Barbless, Baits, Lead, Reference, Forget, Person, Role, Purpose, Channel,
+        Units, Zone, Water, AlsoCalled, At, Spot, Lines, Hooks, Trebles, Barbless, Baits, Lead,
+        Species, Minimum, Maximum, Limit, Reference, Forget, Person, Role, Purpose, Channel,
     ];
 }

@@ -54,27 +54,12 @@ public sealed class QuantityReader<T>(string accepts) : OptionReader<T>
                 : new Misread($"{Quoting.Quote(text)} is {NameOf(unit.Dimension)}, not {Noun}. Give {Accepts}.");
         }
 
-        return FeetAndInches(text, units) ?? Unreadable(text);
+        return Dimension == Dimension.Length && FeetAndInches.Read(text) is { } metres
+            ? InRange(metres, text, units)
+            : Unreadable(text);
     }
 
     private static UnitWord Unit(string word) => UnitWord.Find(word)!;
-
-    private Reading<T>? FeetAndInches(string text, CrewUnits units)
-    {
-        var cut = text.IndexOfAny(['f', 'F', '\'', '′', '’']);
-        if (Dimension != Dimension.Length || cut < 0)
-        {
-            return null;
-        }
-
-        var inchesFrom = cut + text[cut..].TakeWhile(character => !char.IsDigit(character)).Count();
-        return NumberText.Split(text[..inchesFrom]) is { IsAmbiguous: false } feet
-            && UnitWord.Find(feet.After) == Unit("ft")
-            && NumberText.Split(text[inchesFrom..]) is { IsAmbiguous: false } inches
-            && (inches.After.Length == 0 || UnitWord.Find(inches.After) == Unit("in"))
-            ? InRange(Unit("ft").ToBase(feet.Number) + Unit("in").ToBase(inches.Number), text, units)
-            : null;
-    }
 
     private Reading<T> InRange(double number, string text, CrewUnits units)
     {

@@ -13,6 +13,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
     {
         NeedsNoCrew = true,
         Shorthand = shorthand,
+        OnMessage = new("Plan a rig") { Text = options.Ask, Fields = [options.Species, options.Depth, options.Mood] },
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
@@ -55,7 +56,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
     {
         var actions = new List<ReplyAction>();
         void Offer(string label, string path, params (CommandOption Option, string? Text)[] changes) =>
-            actions.Add(new(label, ActionKind.Run, CommandLine.Write(path, Changed(request, changes))));
+            actions.Add(new(label, ActionKind.Run, path, Changed(request, changes)));
 
         var step = question.Ask.Step;
         if (!rig.IsHeaviest && step < 5)

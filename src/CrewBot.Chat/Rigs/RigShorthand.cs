@@ -100,6 +100,13 @@ public sealed class RigShorthand : Shorthand
 
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
     {
+        // "24ft 8in hole" is a depth and a hole.
+        if (FeetAndInches.At(said, at) is { } both && !(at + both.Words < said.Length && Things.Contains(said[at + both.Words].ToLowerInvariant())))
+        {
+            heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
+            return both.Words;
+        }
+
         for (var count = Math.Min(2, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);

@@ -13,7 +13,7 @@ public static class KnowledgeReader
     private static readonly string[] BuiltInFiles =
     [
         "species.json", "presentations.json", "baits.json", "outfits.json", "lines.json", "knots.json", "hardware.json", "hooks.json",
-        "break-signs.json",
+        "break-signs.json", "gear.json", "needs.json",
     ];
 
     /// <summary>Reads the built-in knowledge with a crew's own file laid over it.</summary>
@@ -57,6 +57,8 @@ public static class KnowledgeReader
             Hooks = drafts.Take("hooks", HardwareReader.Hook),
             SplitShot = drafts.Take("splitShot", HardwareReader.Shot),
             BreakSigns = drafts.Take("breakSigns", HardwareReader.Sign),
+            Gear = drafts.Take("gear", GearReader.Kind),
+            Needs = drafts.Take("needs", GearReader.Need),
             Waters = drafts.Take("waters", FishReader.Water),
         };
         drafts.RefuseLeftOver();

@@ -24,6 +24,8 @@ internal static class KnowledgeRules
             .. Section("hooks", all.Hooks, record => HookCheck.Misfits(record, all)),
             .. Section("splitShot", all.SplitShot, record => SplitShotCheck.Misfits(record, all)),
             .. Section("breakSigns", all.BreakSigns, record => BreakSignCheck.Misfits(record, all)),
+            .. Section("gear", all.Gear, GearCheck.Misfits),
+            .. Section("needs", all.Needs, NeedCheck.Misfits),
             .. Section("waters", all.Waters, WaterCheck.Misfits),
         ];
 

@@ -32,6 +32,12 @@ public sealed class TradeKnowledge
 
     public required RecordSet<BreakSign> BreakSigns { get; init; }
 
+    /// <summary>What people bring on a trip.</summary>
+    public required RecordSet<GearKind> Gear { get; init; }
+
+    /// <summary>What a trip needs, most urgent first.</summary>
+    public required RecordSet<NeedRule> Needs { get; init; }
+
     /// <summary>The waters whose rules a crew has filled in.</summary>
     public required RecordSet<WaterRules> Waters { get; init; }
 

@@ -4,54 +4,60 @@ using CrewBot.Discord.Wire;
 namespace CrewBot.Discord.Mapping;
 
 /// <summary>
-/// Lays a reply's actions out: two rows of buttons at most, what is left in a list to choose from.
+/// Lays a reply's actions out: two rows of buttons at most, what is left in a list to choose from, then the reply's own
+/// lists.
 /// </summary>
-internal sealed class ButtonRows(PressCodec codec, CommandCatalog catalog)
+internal sealed class ButtonRows(PressCodec codec)
 {
-    /// <summary>The id of the list; its options carry what they stand for.</summary>
+    /// <summary>How the ids of lists begin; their options carry what they stand for.</summary>
     public const string ListId = "1list";
 
     private const int MostButtons = 2 * Limits.ButtonsInARow;
 
     public IReadOnlyList<Component> Of(Reply reply, CardPurpose purpose)
     {
-        var offered = reply.Actions
-            .Where(action => !(purpose is CardPurpose.Shared && action.Kind is ActionKind.Share))
-            .Select(action => (Action: action, Id: IdOf(action)))
-            .Where(offer => offer.Id is not null)
-            .ToList();
+        var offered = Offered(reply.Actions.Where(action => !(purpose is CardPurpose.Shared && action.Kind is ActionKind.Share)));
         var inList = offered.Count > MostButtons
-            ? offered.Where(offer => offer.Action.Kind is ActionKind.Run).Skip(MostButtons - Fixed(offered)).ToList()
+            ? offered.Where(offer => IsStep(offer.Action)).Skip(MostButtons - Fixed(offered)).ToList()
             : [];
         var rows = offered.Except(inList)
-            .Select(offer => Button(offer.Action, offer.Id!))
+            .Select(offer => Button(offer.Action, offer.Id))
             .Chunk(Limits.ButtonsInARow)
             .Take(MostButtons / Limits.ButtonsInARow)
             .Select(row => new Component { Type = ComponentType.ActionRow, Components = row })
             .ToList();
         if (inList.Count > 0)
         {
-            rows.Add(List([.. inList.Take(Limits.SelectOptions)]));
+            rows.Add(List("More", inList, ListId));
         }
 
-        return rows;
+        rows.AddRange(reply.Choices
+            .Select((choice, index) => (choice.Prompt, Offers: Offered(choice.Choices), Id: $"{ListId}{index}"))
+            .Where(list => list.Offers.Count > 0)
+            .Select(list => List(list.Prompt, list.Offers, list.Id)));
+        return [.. rows.Take(Limits.Rows)];
     }
 
-    private static int Fixed(List<(ReplyAction Action, string? Id)> offered) =>
-        Math.Min(MostButtons, offered.Count(offer => offer.Action.Kind is not ActionKind.Run));
+    // Two with one id would cost the whole message.
+    private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions) =>
+    [
+        .. actions
+            .Select(action => (Action: action, Id: codec.Write(new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields })))
+            .Where(offer => offer.Id is not null)
+            .DistinctBy(offer => offer.Id)
+            .Select(offer => (offer.Action, offer.Id!)),
+    ];
 
-    private string? IdOf(ReplyAction action)
-    {
-        var typed = CommandText.Read(action.Command, catalog);
-        return typed.Value is { } command && typed.Fault is null
-            ? codec.Write(new Press(KindOf(action.Kind), command.Path, command.Options))
-            : null;
-    }
+    private static bool IsStep(ReplyAction action) => action.Kind is ActionKind.Run or ActionKind.Form;
+
+    private static int Fixed(List<(ReplyAction Action, string Id)> offered) =>
+        Math.Min(MostButtons, offered.Count(offer => !IsStep(offer.Action)));
 
     private static PressKind KindOf(ActionKind kind) => kind switch
     {
         ActionKind.Why => PressKind.Why,
         ActionKind.Share => PressKind.Share,
+        ActionKind.Form => PressKind.Open,
         _ => PressKind.Run,
     };
 
@@ -63,7 +69,7 @@ internal sealed class ButtonRows(PressCodec codec, CommandCatalog catalog)
         CustomId = id,
     };
 
-    private static Component List(IReadOnlyList<(ReplyAction Action, string? Id)> offers) => new()
+    private static Component List(string prompt, IReadOnlyList<(ReplyAction Action, string Id)> offers, string id) => new()
     {
         Type = ComponentType.ActionRow,
         Components =
@@ -71,14 +77,14 @@ internal sealed class ButtonRows(PressCodec codec, CommandCatalog catalog)
             new Component
             {
                 Type = ComponentType.StringSelect,
-                CustomId = ListId,
-                Placeholder = "More",
+                CustomId = id,
+                Placeholder = Shortening.Fit(prompt, Limits.SelectPrompt),
                 Options =
                 [
-                    .. offers.Select(offer => new SelectOption
+                    .. offers.Take(Limits.SelectOptions).Select(offer => new SelectOption
                     {
                         Label = Shortening.Fit(offer.Action.Label, Limits.SelectLabel),
-                        Value = offer.Id!,
+                        Value = offer.Id,
                     }),
                 ],
             },

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CrewBot.Chat.Commands;
 using CrewBot.Discord.Wire;
 
 namespace CrewBot.Discord.Mapping;
@@ -39,7 +40,10 @@ internal static class CallReader
         { ValueKind: JsonValueKind.True } => "yes",
         { ValueKind: JsonValueKind.False } => "no",
         { ValueKind: JsonValueKind.String } text when leaf.Type is OptionType.Attachment =>
-            Snowflake.TryParse(text.GetString(), out var id) ? resolved?.Attachments?.GetValueOrDefault(id)?.Url : null,
+            Snowflake.TryParse(text.GetString(), out var id) && resolved?.Attachments?.GetValueOrDefault(id) is { } file
+                ? MessageReader.Of(file)?.Text
+                : null,
+        { ValueKind: JsonValueKind.String } text when leaf.Type is OptionType.User => new Person(text.GetString()!).Text,
         { } other => other.ToString(),
     };
 }

@@ -22,7 +22,15 @@ internal static class CallerReader
         interaction.Actor?.Id?.ToString() ?? "",
         RoleOf(interaction.Member?.Permissions),
         UnitsOf(interaction.GuildLocale ?? interaction.Locale),
-        interaction.Locale ?? UsualLocale);
+        interaction.Locale ?? UsualLocale)
+    {
+        Name = interaction.Actor is { } person ? NameOf(interaction.Member, person) : "",
+    };
+
+    /// <summary>What a person goes by: in this server, else everywhere, else the name they log in with.</summary>
+    public static string NameOf(Member? member, User person) =>
+        new[] { member?.Nick, person.GlobalName, person.Username, person.Id?.ToString() }
+            .FirstOrDefault(name => !string.IsNullOrWhiteSpace(name)) ?? "";
 
     private static Role RoleOf(string? permissions)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Discord.Rest;
 using CrewBot.Discord.Wire;
 
 namespace CrewBot.Discord.Mapping;
@@ -29,7 +30,8 @@ internal sealed class CardWriter(ButtonRows buttons)
             Description = Text(purpose is CardPurpose.Why ? Reasons(reply) : reply.Lines, reply.Cautions),
             Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
         };
-        return new Card(Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose)), isPrivate, IsProblem: false);
+        var body = Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose));
+        return new Card(body, isPrivate, IsProblem: false) { Files = Uploads(reply, purpose) };
     }
 
     /// <summary>One private line that is no answer.</summary>
@@ -40,6 +42,11 @@ internal sealed class CardWriter(ButtonRows buttons)
         reply.Reasons.Count + reply.Figures.Count > 0
             ? [.. reply.Reasons, .. Workings(reply.Figures)]
             : ["There is nothing more behind this answer."];
+
+    // Files are for whoever asked: the crew is shown the card alone.
+    private static IReadOnlyList<Upload> Uploads(Reply reply, CardPurpose purpose) => purpose is CardPurpose.Answer
+        ? [.. reply.Files.Select(file => new Upload(file.Name, file.ContentType, file.Content))]
+        : [];
 
     // The figures of the alternatives explain nothing in this answer.
     private static IEnumerable<string> Workings(IReadOnlyList<Figure> figures) => figures

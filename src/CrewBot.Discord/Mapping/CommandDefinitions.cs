@@ -4,7 +4,7 @@ using CrewBot.Discord.Wire;
 namespace CrewBot.Discord.Mapping;
 
 /// <summary>
-/// Writes what the platform is told of the commands, from the options that they declare. Every option is a text: what
+/// Writes what the platform is told of the commands, from the options that they declare. Options of words are texts: what
 /// people write (<c>24ft</c>, <c>7.3 m</c>) is read by Chat, here as in every other room.
 /// </summary>
 internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
@@ -36,7 +36,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
     private static CommandDefinition Menu(MenuCommand menu, bool global) => new()
     {
         Name = menu.Name,
-        Type = CommandType.Message,
+        Type = menu.Type,
         Contexts = global ? Contexts(menu.Info.NeedsNoCrew) : null,
         IntegrationTypes = global ? InstalledInGuilds : null,
     };
@@ -61,7 +61,13 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
         var fixedChoices = option.Choices.Count is > 0 and <= Limits.Choices;
         return new CommandOptionDefinition
         {
-            Type = OptionType.Text,
+            Type = option.Kind switch
+            {
+                OptionKind.File => OptionType.Attachment,
+                OptionKind.Person => OptionType.User,
+                OptionKind.Channel => OptionType.Channel,
+                _ => OptionType.Text,
+            },
             Name = option.Name,
             Description = option.Description,
             DescriptionLocalizations = french.Of(option.Description),
@@ -69,7 +75,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
             Choices = fixedChoices
                 ? [.. option.Choices.Select(choice => new Choice { Name = choice, Value = choice })]
                 : null,
-            Autocomplete = !fixedChoices && option.Suggest("").Any() ? true : null,
+            Autocomplete = !fixedChoices && option.Kind is OptionKind.Words && option.CanSuggest ? true : null,
         };
     }
 }

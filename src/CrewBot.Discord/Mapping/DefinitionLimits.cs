@@ -9,14 +9,13 @@ namespace CrewBot.Discord.Mapping;
 /// </summary>
 internal static partial class DefinitionLimits
 {
-    private const int MostMenuCommands = 15;
-
     /// <summary>Every fault, each in a line; none when the platform will take them.</summary>
     public static IReadOnlyList<string> Faults(IReadOnlyList<CommandDefinition> definitions)
     {
         var faults = new List<string>();
         if (definitions.Count(command => command.Type is CommandType.Slash) > Limits.SlashCommands
-            || definitions.Count(command => command.Type is CommandType.Message) > MostMenuCommands)
+            || definitions.Count(command => command.Type is CommandType.Message) > Limits.MenuCommands
+            || definitions.Count(command => command.Type is CommandType.User) > Limits.MenuCommands)
         {
             faults.Add("there are too many commands");
         }

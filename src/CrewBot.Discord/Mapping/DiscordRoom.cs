@@ -14,6 +14,7 @@ public sealed class DiscordRoom : IDisposable
     private readonly TimeProvider _clock;
     private readonly ILogger<DiscordRoom> _log;
     private readonly RestClient _rest;
+    private readonly HttpClient _files = ApiConnection.Create();
     private readonly InteractionIntake _intake;
     private readonly GatewayClient _gateway;
     private readonly Registration _registration;
@@ -26,9 +27,9 @@ public sealed class DiscordRoom : IDisposable
         _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
         var api = new DiscordApi(_rest);
         var codec = new PressCodec(catalog, new PressMemory());
-        var cards = new CardWriter(new ButtonRows(codec, catalog));
+        var cards = new CardWriter(new ButtonRows(codec));
         var router = new InteractionRouter(
-            api, catalog, dispatcher, codec, cards, clock, logs.CreateLogger<InteractionRouter>());
+            api, catalog, dispatcher, codec, cards, new SentFiles(_files, options.ApiBaseAddress), clock, logs.CreateLogger<InteractionRouter>());
         Posts = new ChannelPosts(api, cards);
         _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
         _gateway = new GatewayClient(
@@ -67,6 +68,7 @@ public sealed class DiscordRoom : IDisposable
     {
         _intake.Dispose();
         _rest.Dispose();
+        _files.Dispose();
     }
 
     private async Task RegisterAsync(CancellationToken stopping)

@@ -13,6 +13,7 @@ internal sealed class InteractionRouter(
     Dispatcher dispatcher,
     PressCodec codec,
     CardWriter cards,
+    IGivenFiles files,
     TimeProvider clock,
     ILogger<InteractionRouter> log) : IInteractionHandler
 {
@@ -67,9 +68,7 @@ internal sealed class InteractionRouter(
         var options = CallReader.Texts(leaves, data.Resolved);
         if (_forms.For(path, options) is { } form)
         {
-            await api.AnswerAsync(
-                received.Interaction.Id, received.Interaction.Token, form, WireJson.Default.ModalResponse, [],
-                TimeLeft(received), cancellationToken);
+            await OpenAsync(received, form, cancellationToken);
             return;
         }
 
@@ -78,39 +77,48 @@ internal sealed class InteractionRouter(
 
     private async Task OnMenuAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
-        var command = _menu.FirstOrDefault(command => command.Name == data.Name);
-        var words = MenuCommand.TextOf(data);
-        if (command is null || words.Length == 0)
+        var menu = _menu.FirstOrDefault(menu => menu.Name == data.Name && menu.Type == data.Type);
+        if (menu?.OptionsFrom(received.Interaction) is not { } options)
         {
-            await SayAsync(
-                received,
-                command is null ? "That menu command is gone. Ask again with a slash command." : "There is no text in that message.",
-                cancellationToken);
+            await SayAsync(received, "That menu command is gone. Ask again with a slash command.", cancellationToken);
             return;
         }
 
-        var options = new Dictionary<string, string> { [command.Words.Name] = words };
-        await AnswerAsync(received, command.Info.Path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+        if (menu is { Type: CommandType.Message, Info.OnMessage.Fields: [_, ..] fields }
+            && await dispatcher.FindShortfallAsync(CallOf(received, menu.Info.Path, options), cancellationToken) is { } known
+            && _forms.Of(new Press(PressKind.Open, menu.Info.Path, known) { Fields = [.. fields.Select(field => field.Name)] }) is { } form)
+        {
+            await OpenAsync(received, form, cancellationToken);
+            return;
+        }
+
+        await AnswerAsync(received, menu.Info.Path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
     }
 
     private async Task OnPressAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
-        var id = data is { CustomId: ButtonRows.ListId, Values: [var chosen, ..] } ? chosen : data.CustomId;
-        if (codec.Read(id) is not { Kind: not PressKind.Form } press)
+        var isList = data.CustomId?.StartsWith(ButtonRows.ListId, StringComparison.Ordinal) is true;
+        var press = codec.Read(isList ? data.Values is [var chosen, ..] ? chosen : null : data.CustomId);
+        switch (press)
         {
-            await SayAsync(received, OldButton, cancellationToken);
-            return;
+            case null or { Kind: PressKind.Form }:
+                await SayAsync(received, OldButton, cancellationToken);
+                break;
+            case { Kind: PressKind.Open }:
+                await (_forms.Of(press) is { } form
+                    ? OpenAsync(received, form, cancellationToken)
+                    : SayAsync(received, OldButton, cancellationToken));
+                break;
+            default:
+                var (purpose, plan) = press.Kind switch
+                {
+                    PressKind.Why => (CardPurpose.Why, AnswerPlan.Private),
+                    PressKind.Share => (CardPurpose.Shared, AnswerPlan.Posted),
+                    _ => (CardPurpose.Answer, StepFrom(received.Interaction)),
+                };
+                await AnswerAsync(received, press.Path, press.Options, purpose, plan, cancellationToken);
+                break;
         }
-
-        // Stepping through one's own private card changes it; a card that the crew sees stays as it is.
-        var isOwnCard = received.Interaction.Message?.Flags?.HasFlag(MessageFlags.Ephemeral) is true;
-        var (purpose, plan) = press.Kind switch
-        {
-            PressKind.Why => (CardPurpose.Why, AnswerPlan.Private),
-            PressKind.Share => (CardPurpose.Shared, AnswerPlan.Posted),
-            _ => (CardPurpose.Answer, isOwnCard ? AnswerPlan.InPlace : AnswerPlan.Private),
-        };
-        await AnswerAsync(received, press.Path, press.Options, purpose, plan, cancellationToken);
     }
 
     private async Task OnFormAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
@@ -121,14 +129,22 @@ internal sealed class InteractionRouter(
             return;
         }
 
-        var options = new Dictionary<string, string>(form.Options);
-        foreach (var (name, text) in AnswerForm.Read(data.Components))
-        {
-            options[name] = text;
-        }
-
-        await AnswerAsync(received, form.Path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+        var options = AnswerForm.OptionsOf(form, data.Components);
+        await AnswerAsync(received, form.Path, options, CardPurpose.Answer, StepFrom(received.Interaction), cancellationToken);
     }
+
+    // Stepping through one's own private card changes it; a card that the crew sees stays as it is.
+    private static AnswerPlan StepFrom(Interaction interaction) =>
+        interaction.Message?.Flags?.HasFlag(MessageFlags.Ephemeral) is true ? AnswerPlan.InPlace : AnswerPlan.Private;
+
+    // A form is a first answer: it can't follow a deferral.
+    private Task OpenAsync(ReceivedInteraction received, ModalResponse form, CancellationToken cancellationToken) =>
+        api.AnswerAsync(
+            received.Interaction.Id, received.Interaction.Token, form, WireJson.Default.ModalResponse, [],
+            TimeLeft(received), cancellationToken);
+
+    private CommandCall CallOf(ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options) =>
+        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction), path, options) { Files = files };
 
     private async Task AnswerAsync(
         ReceivedInteraction received,
@@ -138,11 +154,8 @@ internal sealed class InteractionRouter(
         AnswerPlan plan,
         CancellationToken cancellationToken)
     {
-        var interaction = received.Interaction;
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var call = new CommandCall(
-            interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(interaction), path, options);
-        var reply = await dispatcher.AnswerAsync(call, cancellationToken);
+        var reply = await dispatcher.AnswerAsync(CallOf(received, path, options), cancellationToken);
         await exchange.AnswerAsync(cards.Write(reply, purpose));
     }
 

@@ -3,21 +3,33 @@ using CrewBot.Discord.Wire;
 
 namespace CrewBot.Discord.Mapping;
 
-/// <summary>A command in a message's context menu: reads the message's words as those of a shorthand.</summary>
+/// <summary>A command in the menu of a message or a person.</summary>
 /// <param name="Name">As the menu shows it.</param>
+/// <param name="Type">Whose menu.</param>
 /// <param name="Info">The command that answers.</param>
-/// <param name="Words">The option that takes the words.</param>
-internal sealed record MenuCommand(string Name, CommandInfo Info, CommandOption Words)
+internal sealed record MenuCommand(string Name, CommandType Type, CommandInfo Info)
 {
-    /// <summary>One for the command that bare words are read as, if it takes words.</summary>
     public static IReadOnlyList<MenuCommand> In(CommandCatalog catalog) =>
-        catalog.Bare is { Shorthand.Words: { } words } bare
-            ? [new MenuCommand($"Ask {bare.Path}", bare, words)]
-            : [];
+    [
+        .. catalog.Commands.Where(info => info.OnMessage is not null).Select(info => new MenuCommand(info.OnMessage!.Label, CommandType.Message, info)),
+        .. catalog.Commands.Where(info => info.OnPerson is not null).Select(info => new MenuCommand(info.OnPerson!.Label, CommandType.User, info)),
+    ];
 
-    /// <summary>The text of the message that the menu was opened on.</summary>
-    public static string TextOf(InteractionData data) =>
-        data.TargetId is { } target && data.Resolved?.Messages?.GetValueOrDefault(target)?.Content is { } text
-            ? text.Trim()
-            : "";
+    /// <summary>The options that what it was called on gives; null when the platform left it out.</summary>
+    public Dictionary<string, string>? OptionsFrom(Interaction interaction)
+    {
+        if (interaction.Data?.TargetId is not { } target)
+        {
+            return null;
+        }
+
+        if (Type is CommandType.User)
+        {
+            return new() { [Info.OnPerson!.Person.Name] = new Person(target.ToString()).Text };
+        }
+
+        return interaction.Data.Resolved?.Messages?.GetValueOrDefault(target) is { } message
+            ? Info.OnMessage!.OptionsFrom(MessageReader.Read(message, target, interaction))
+            : null;
+    }
 }

@@ -11,13 +11,15 @@ namespace CrewBot.Discord.Mapping;
 /// long for that is remembered in memory, and its id says where.
 /// </summary>
 /// <remarks>
-/// Shape: version, kind, checksum, path, then each option as its place in base 36 and its value, with <c>~</c> between. The
-/// id carries no right and no secret: whoever presses is asked again for theirs.
+/// Shape: version, kind, checksum, path, then each option as its place in base 36 and its value, with <c>~</c> between; in a
+/// form last a dot and the places of its fields. The id carries no right and no secret: whoever presses is asked again for
+/// theirs.
 /// </remarks>
 internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
 {
     private const char Version = '1';
     private const char Separator = '~';
+    private const char Asked = '.';
     private const string Remembered = "*";
     private const string Digits = "0123456789abcdefghijklmnopqrstuvwxyz";
 
@@ -45,6 +47,21 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
             id.Append(Separator).Append(Digits[place]).Append(Packed(value));
         }
 
+        if (press.Fields.Count > 0)
+        {
+            id.Append(Separator).Append(Asked);
+            foreach (var field in press.Fields)
+            {
+                var place = PlaceOf(field, handler.Info.Options);
+                if (place < 0 || place >= Digits.Length)
+                {
+                    return null;
+                }
+
+                id.Append(Digits[place]);
+            }
+        }
+
         return id.Length <= Limits.CustomId ? id.ToString() : $"{Version}{(char)press.Kind}{Remembered}{memory.Keep(press)}";
     }
 
@@ -65,27 +82,40 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
         var parts = id[2..].Split(Separator);
         return parts[0].Length > 2 && catalog.TryFind(Unpacked(parts[0][2..]), out var handler)
             && _checksums[handler.Info.Path] == parts[0][..2]
-            && TryReadOptions(handler.Info, parts.AsSpan(1), out var options)
-                ? new Press(kind, handler.Info.Path, options)
+                ? ReadOptions(kind, handler.Info, parts.AsSpan(1))
                 : null;
     }
 
-    private static bool TryReadOptions(CommandInfo info, ReadOnlySpan<string> parts, out Dictionary<string, string> options)
+    private static Press? ReadOptions(PressKind kind, CommandInfo info, ReadOnlySpan<string> parts)
     {
-        options = [];
+        var options = new Dictionary<string, string>();
+        var fields = new List<string>();
         foreach (var part in parts)
         {
-            var place = part.Length > 0 ? Digits.IndexOf(part[0], StringComparison.Ordinal) : -1;
-            if (place < 0 || place >= info.Options.Count)
+            if (part is [Asked, .. var places])
             {
-                return false;
-            }
+                if (places.Any(place => OptionAt(place, info) is null))
+                {
+                    return null;
+                }
 
-            options[info.Options[place].Name] = Unpacked(part[1..]);
+                fields.AddRange(places.Select(place => OptionAt(place, info)!.Name));
+            }
+            else if (part.Length > 0 && OptionAt(part[0], info) is { } option)
+            {
+                options[option.Name] = Unpacked(part[1..]);
+            }
+            else
+            {
+                return null;
+            }
         }
 
-        return true;
+        return new Press(kind, info.Path, options) { Fields = fields };
     }
+
+    private static CommandOption? OptionAt(char digit, CommandInfo info) =>
+        info.Options.ElementAtOrDefault(Digits.IndexOf(digit, StringComparison.Ordinal));
 
     private static int PlaceOf(string name, IReadOnlyList<CommandOption> options)
     {

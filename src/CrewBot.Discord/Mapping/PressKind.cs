@@ -6,5 +6,10 @@ internal enum PressKind
     Run = 'R',
     Why = 'W',
     Share = 'S',
+
+    /// <summary>Opens a form.</summary>
+    Open = 'O',
+
+    /// <summary>Sends a form that was opened.</summary>
     Form = 'F',
 }

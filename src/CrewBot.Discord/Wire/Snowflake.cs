@@ -7,6 +7,12 @@ namespace CrewBot.Discord.Wire;
 [JsonConverter(typeof(SnowflakeConverter))]
 internal readonly record struct Snowflake(ulong Value)
 {
+    private const long FirstMillisecond = 1420070400000; // 2015-01-01, from where the platform counts
+    private const int BitsBelowTime = 22;
+
+    /// <summary>When the thing was made; the id says it.</summary>
+    public DateTimeOffset CreatedAt => DateTimeOffset.FromUnixTimeMilliseconds((long)(Value >> BitsBelowTime) + FirstMillisecond);
+
     public static bool TryParse(string? text, out Snowflake id)
     {
         var read = ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value);

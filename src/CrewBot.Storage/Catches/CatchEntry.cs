@@ -29,6 +29,9 @@ public sealed record CatchEntry
 
     public long? WaterId { get; init; }
 
+    /// <summary>Number of the spot within the water.</summary>
+    public long? SpotId { get; init; }
+
     /// <summary>Key of the presentation.</summary>
     public string? Presentation { get; init; }
 

@@ -29,6 +29,10 @@ public sealed class CatchRepository(CrewSession session)
     private const string VoidSql =
         "UPDATE catch_entry SET voided_at_ms = @AtMs WHERE crew_id = @CrewId AND number = @Number";
 
+    private const string LeaveSpotSql = "DELETE FROM catch_spot WHERE crew_id = @CrewId AND number = @Number";
+
+    private const string AtSpotSql = "INSERT INTO catch_spot (crew_id, number, spot_id) VALUES (@CrewId, @Number, @SpotId)";
+
     private const string RememberSql = """
         INSERT INTO catch_change (crew_id, number, change, member_id, changed_at_ms, before)
         SELECT @CrewId, @Number, COALESCE(MAX(change), 0) + 1, @MemberId, @AtMs, @Before
@@ -38,12 +42,14 @@ public sealed class CatchRepository(CrewSession session)
     private const string ChangesSql = "SELECT COUNT(*) FROM catch_change WHERE crew_id = @CrewId AND number = @Number";
 
     private const string SelectSql = """
-        SELECT c.number, c.member_id, m.name AS angler, w.name AS water, c.species, c.length_nm, c.length_unit,
+        SELECT c.number, c.member_id, m.name AS angler, m.platform_id AS angler_id, w.name AS water, p.spot_id, s.name AS spot, c.species, c.length_nm, c.length_unit,
             c.weight_ng, c.weight_unit, c.girth_nm, c.girth_unit, c.depth_nm, c.depth_unit, c.water_id, c.presentation,
             c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.logged_at_ms, c.voided_at_ms
         FROM catch_entry c
         JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
         LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
+        LEFT JOIN catch_spot p ON p.crew_id = c.crew_id AND p.number = c.number
+        LEFT JOIN spot s ON s.crew_id = p.crew_id AND s.id = p.spot_id
         WHERE c.crew_id = @CrewId
         """;
 
@@ -51,6 +57,16 @@ public sealed class CatchRepository(CrewSession session)
 
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
+
+    // By number, so that the plus keeps the index of the angler's times out of it.
+    private const string NewestOfSql =
+        SelectSql + " AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.number DESC LIMIT 1";
+
+    private const string KeptSql = """
+        SELECT COUNT(*) FROM catch_entry
+        WHERE crew_id = @CrewId AND member_id = @MemberId AND caught_at_ms BETWEEN @FromMs AND @ToMs
+            AND water_id = @WaterId AND species = @Species AND kept = 1 AND voided_at_ms IS NULL
+        """;
 
     private const string NewestSql = SelectSql + """
          AND c.voided_at_ms IS NULL AND (@MemberId IS NULL OR c.member_id = @MemberId)
@@ -73,14 +89,31 @@ public sealed class CatchRepository(CrewSession session)
         ORDER BY c.caught_at_ms, c.number
         """;
 
+    private const string AllSql = SelectSql + " ORDER BY c.number";
+
     /// <summary>Adds a fish.</summary>
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(CatchEntry entry)
     {
         var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
-        await session.ExecuteAsync(AddSql, CatchRow.Of(session.CrewId, number, entry));
+        await AddAsync(number, entry);
         return number;
     }
+
+    /// <summary>Adds a fish under a number that is free, as another log had it.</summary>
+    public async Task AddAsync(long number, CatchEntry entry)
+    {
+        var row = CatchRow.Of(session.CrewId, number, entry);
+        await session.ExecuteAsync(AddSql, row);
+        await PutAtSpotAsync(row);
+    }
+
+    /// <summary>Lets an entry no longer count that another log had let go of, without a change of its own.</summary>
+    public Task VoidAsync(long number, DateTimeOffset at) =>
+        session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = at.ToUnixTimeMilliseconds() });
+
+    /// <summary>The whole log by number, void entries among it.</summary>
+    public async Task<IReadOnlyList<LoggedCatch>> AllAsync() => Of(await session.QueryAsync<CatchRow>(AllSql, new { session.CrewId }));
 
     /// <summary>The entry with a number, void or not; null when there is none.</summary>
     public async Task<LoggedCatch?> FindAsync(long number) =>
@@ -89,6 +122,23 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
         (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>What an angler logged last, whenever it was caught.</summary>
+    public async Task<LoggedCatch?> NewestOfAsync(long memberId) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(NewestOfSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+
+    /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
+    public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync<long>(
+        KeptSql,
+        new
+        {
+            session.CrewId,
+            MemberId = memberId,
+            Species = species,
+            WaterId = waterId,
+            FromMs = from.ToUnixTimeMilliseconds(),
+            ToMs = to.ToUnixTimeMilliseconds(),
+        });
 
     /// <summary>What was caught last.</summary>
     /// <param name="memberId">By whom; null for the whole crew.</param>
@@ -121,18 +171,23 @@ public sealed class CatchRepository(CrewSession session)
     public async Task ReplaceAsync(LoggedCatch before, CatchEntry entry, long byMember, DateTimeOffset at)
     {
         await RememberAsync(before, byMember, at);
-        await session.ExecuteAsync(ReplaceSql, CatchRow.Of(session.CrewId, before.Number, entry));
+        var row = CatchRow.Of(session.CrewId, before.Number, entry);
+        await session.ExecuteAsync(ReplaceSql, row);
+        await session.ExecuteAsync(LeaveSpotSql, row);
+        await PutAtSpotAsync(row);
     }
 
     /// <summary>Lets an entry no longer count; it stays.</summary>
     public async Task VoidAsync(LoggedCatch before, long byMember, DateTimeOffset at)
     {
         await RememberAsync(before, byMember, at);
-        await session.ExecuteAsync(VoidSql, new { session.CrewId, before.Number, AtMs = at.ToUnixTimeMilliseconds() });
+        await VoidAsync(before.Number, at);
     }
 
     /// <summary>How often an entry was changed.</summary>
     public Task<long> ChangesAsync(long number) => session.SingleAsync<long>(ChangesSql, new { session.CrewId, Number = number });
+
+    private Task PutAtSpotAsync(CatchRow row) => row.SpotId is null ? Task.CompletedTask : session.ExecuteAsync(AtSpotSql, row);
 
     private static IReadOnlyList<LoggedCatch> Of(IReadOnlyList<CatchRow> rows) => [.. rows.Select(row => row.ToCatch())];
 

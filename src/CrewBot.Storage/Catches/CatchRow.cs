@@ -11,6 +11,8 @@ internal sealed record CatchRow
 
     public string Angler { get; init; } = "";
 
+    public string? AnglerId { get; init; }
+
     public string? Water { get; init; }
 
     public string Species { get; init; } = "";
@@ -32,6 +34,10 @@ internal sealed record CatchRow
     public string? DepthUnit { get; init; }
 
     public long? WaterId { get; init; }
+
+    public long? SpotId { get; init; }
+
+    public string? Spot { get; init; }
 
     public string? Presentation { get; init; }
 
@@ -70,6 +76,7 @@ internal sealed record CatchRow
         DepthNm = entry.Depth?.Nanometres,
         DepthUnit = StoredUnits.WordOf(entry.Depth),
         WaterId = entry.WaterId,
+        SpotId = entry.SpotId,
         Presentation = entry.Presentation,
         Lure = entry.Lure,
         Mood = entry.Mood,
@@ -91,6 +98,7 @@ internal sealed record CatchRow
         Girth = StoredUnits.LengthOf(GirthNm, GirthUnit),
         Depth = StoredUnits.LengthOf(DepthNm, DepthUnit),
         WaterId = WaterId,
+        SpotId = SpotId,
         Presentation = Presentation,
         Lure = Lure,
         Mood = Mood,
@@ -100,5 +108,10 @@ internal sealed record CatchRow
         Note = Note,
         Photo = Photo,
         LoggedAt = DateTimeOffset.FromUnixTimeMilliseconds(LoggedAtMs),
-    });
+    })
+    {
+        AnglerId = AnglerId,
+        Spot = Spot,
+        VoidedAt = VoidedAtMs is { } at ? DateTimeOffset.FromUnixTimeMilliseconds(at) : null,
+    };
 }

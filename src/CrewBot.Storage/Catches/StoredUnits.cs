@@ -4,7 +4,7 @@ using UnitsNet.Units;
 namespace CrewBot.Storage.Catches;
 
 /// <summary>The words by which the tables name the units that anglers use.</summary>
-internal static class StoredUnits
+public static class StoredUnits
 {
     private static readonly (string Word, LengthUnit Unit)[] Lengths =
     [
@@ -20,6 +20,12 @@ internal static class StoredUnits
 
     public static string? WordOf(ExactMass? mass) =>
         mass is { } exact ? Masses.First(pair => pair.Unit == exact.Unit).Word : null;
+
+    /// <summary>The unit that a word names; null when none does.</summary>
+    public static LengthUnit? LengthUnitOf(string? word) => Lengths.Where(pair => pair.Word == word).Select(pair => (LengthUnit?)pair.Unit).FirstOrDefault();
+
+    /// <summary>The unit that a word names; null when none does.</summary>
+    public static MassUnit? MassUnitOf(string? word) => Masses.Where(pair => pair.Word == word).Select(pair => (MassUnit?)pair.Unit).FirstOrDefault();
 
     public static ExactLength? LengthOf(long? nanometres, string? word) =>
         nanometres is { } exact ? new ExactLength(exact, Lengths.First(pair => pair.Word == word).Unit) : null;

@@ -25,7 +25,7 @@ internal sealed class ConnectionFactory
 
     public string Path { get; }
 
-    /// <summary>Opens the connection that writes. What it has committed is on the disk.</summary>
+    /// <summary>Opens the connection that writes. What it has committed is on the disk, and what it has deleted is not.</summary>
     public async Task<SqliteConnection> OpenForWritingAsync(CancellationToken cancellationToken)
     {
         var connection = new SqliteConnection(_string + ";Pooling=False");
@@ -33,7 +33,7 @@ internal sealed class ConnectionFactory
         {
             await connection.OpenAsync(cancellationToken);
             await connection.ExecuteAsync(
-                $"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;");
+                $"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;");
             return connection;
         }
         catch

@@ -9,12 +9,16 @@ public sealed class MemberRepository(CrewSession session)
     public const string Former = "former angler";
 
     private const string FindSql =
-        "SELECT id, name, role, units FROM member WHERE crew_id = @CrewId AND platform_id = @PlatformId";
+        "SELECT id, name, role, units, platform_id FROM member WHERE crew_id = @CrewId AND platform_id = @PlatformId";
 
     private const string AddSql = """
         INSERT INTO member (crew_id, platform_id, name) VALUES (@CrewId, @PlatformId, @Name)
-        RETURNING id, name, role, units
+        RETURNING id, name, role, units, platform_id
         """;
+
+    private const string FindFormerSql = "SELECT id FROM member WHERE crew_id = @CrewId AND platform_id IS NULL ORDER BY id LIMIT 1";
+
+    private const string AddFormerSql = "INSERT INTO member (crew_id, name) VALUES (@CrewId, @Name) RETURNING id";
 
     private const string RenameSql = "UPDATE member SET name = @Name WHERE crew_id = @CrewId AND id = @Id";
 
@@ -23,10 +27,7 @@ public sealed class MemberRepository(CrewSession session)
     private const string SetUnitsSql = "UPDATE member SET units = @Units WHERE crew_id = @CrewId AND id = @Id";
 
     private const string AllSql =
-        "SELECT id, name, role, units FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
-
-    private const string EraseSql =
-        "UPDATE member SET platform_id = NULL, name = @Name, role = 'member', units = NULL WHERE crew_id = @CrewId AND id = @Id";
+        "SELECT id, name, role, units, platform_id FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
 
     /// <summary>The person whom the platform knows by this id; null when they have stored nothing here.</summary>
     public async Task<CrewMember?> FindAsync(string platformId) =>
@@ -48,6 +49,11 @@ public sealed class MemberRepository(CrewSession session)
         return known with { Name = name };
     }
 
+    /// <summary>The number of a person whose name is no longer known; somebody new where the crew has none.</summary>
+    public async Task<long> FindOrAddFormerAsync() =>
+        await session.FirstOrDefaultAsync<long?>(FindFormerSql, new { session.CrewId })
+            ?? await session.SingleAsync<long>(AddFormerSql, new { session.CrewId, Name = Former });
+
     public Task SetRoleAsync(long id, CrewRole role) =>
         session.ExecuteAsync(SetRoleSql, new { session.CrewId, Id = id, Role = Words.Write(role) });
 
@@ -58,11 +64,11 @@ public sealed class MemberRepository(CrewSession session)
     public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
         [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
 
-    /// <summary>Takes a person's name and their platform's id away, everywhere at once. What they caught stays, as a former angler's.</summary>
-    public Task EraseAsync(long id) => session.ExecuteAsync(EraseSql, new { session.CrewId, Id = id, Name = Former });
-
     private static CrewMember? Of(MemberRow? row) =>
-        row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units));
+        row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units))
+        {
+            PlatformId = row.PlatformId,
+        };
 
-    private sealed record MemberRow(long Id, string Name, string Role, string? Units);
+    private sealed record MemberRow(long Id, string Name, string Role, string? Units, string? PlatformId);
 }

@@ -25,6 +25,8 @@ public sealed class WaterRepository(CrewSession session)
         RETURNING id
         """;
 
+    private const string FindSpotSql = "SELECT id FROM spot WHERE crew_id = @CrewId AND water_id = @WaterId AND plain = @Plain";
+
     private const string SetRuleSql = """
         INSERT INTO water_rule (crew_id, water_id, rule, value, reference)
         VALUES (@CrewId, @WaterId, @Rule, @Value, @Reference)
@@ -43,6 +45,9 @@ public sealed class WaterRepository(CrewSession session)
 
     private const string RulesSql =
         "SELECT water_id, rule, value, reference FROM water_rule WHERE crew_id = @CrewId ORDER BY water_id, rule";
+
+    private const string RulesOfSql =
+        "SELECT water_id, rule, value, reference FROM water_rule WHERE crew_id = @CrewId AND water_id = @WaterId ORDER BY rule";
 
     /// <summary>The number of the water that answers to a name; null when none does.</summary>
     public Task<long?> FindAsync(string name) =>
@@ -82,6 +87,10 @@ public sealed class WaterRepository(CrewSession session)
         return id;
     }
 
+    /// <summary>The number of the spot in a water that answers to a name; null when none does.</summary>
+    public Task<long?> FindSpotAsync(long waterId, string name) =>
+        session.FirstOrDefaultAsync<long?>(FindSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name) });
+
     /// <summary>Sets a rule of a water.</summary>
     public async Task SetRuleAsync(long waterId, WaterRule rule)
     {
@@ -95,6 +104,10 @@ public sealed class WaterRepository(CrewSession session)
         await session.ExecuteAsync(RemoveRuleSql, new { session.CrewId, WaterId = waterId, Rule = rule });
         await TouchAsync();
     }
+
+    /// <summary>What the crew has read of a water's rules.</summary>
+    public async Task<IReadOnlyList<WaterRule>> RulesAsync(long waterId) =>
+        [.. (await session.QueryAsync<RuleRow>(RulesOfSql, new { session.CrewId, WaterId = waterId })).Select(row => new WaterRule(row.Rule, row.Value, row.Reference))];
 
     /// <summary>Every water, in the order they were added.</summary>
     public async Task<IReadOnlyList<Water>> AllAsync()

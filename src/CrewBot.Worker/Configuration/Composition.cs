@@ -28,7 +28,9 @@ internal static class Composition
         services.AddSingleton(new Caller(arguments.Identity.Crew, arguments.Identity.Member, arguments.Identity.Role, settings.Units)
         {
             Zone = TimeZoneInfo.Local,
+            FilesAreHere = true,
         });
+        services.AddSingleton(new FileFolder(arguments.FilesFolder));
         services.AddChat(knowledge, book);
         if (arguments.Say is not null)
         {

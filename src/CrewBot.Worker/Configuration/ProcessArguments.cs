@@ -7,6 +7,9 @@ namespace CrewBot.Worker.Configuration;
 /// <param name="SelfCheck">Look at the surroundings instead, and say what is wrong with them.</param>
 internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, SayArguments? Say, bool SelfCheck = false)
 {
+    /// <summary>The folder that files of replies are written to.</summary>
+    public required string FilesFolder { get; init; }
+
     /// <summary>A copy to make of the database or to put back instead; null for none.</summary>
     public CopyArguments? Copy { get; init; }
 }

@@ -38,8 +38,16 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             return Reply.Refuse(fault);
         }
 
+        return await AskAsync(typed.Value!, id, at, cancellationToken);
+    }
+
+    private async Task<Reply> AskAsync(TypedCommand command, string? id, DateTimeOffset? at, CancellationToken cancellationToken)
+    {
         var call = new CommandCall(
-            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, typed.Value!.Path, typed.Value.Options);
+            id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, command.Path, command.Options)
+        {
+            Files = LocalFiles.Instance,
+        };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)
         {
@@ -49,20 +57,35 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         return reply;
     }
 
+    /// <summary>Everything that can be pressed under an answer, in the order of its numbers: buttons, then the choices of lists.</summary>
+    public static IEnumerable<ReplyAction> Offers(Reply reply) => reply.Actions.Concat(reply.Choices.SelectMany(list => list.Choices));
+
     private ReplyAction? PressedBy(string said) =>
         int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? _last.Actions.ElementAtOrDefault(number - 1)
-            : _last.Actions.FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
+            ? Offers(_last).ElementAtOrDefault(number - 1)
+            : Offers(_last).FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
 
     private async Task<Reply> PressAsync(ReplyAction action, CancellationToken cancellationToken) => action.Kind switch
     {
-        ActionKind.Run => await AskAsync(action.Command, id: null, at: null, cancellationToken),
+        ActionKind.Run => await AskAsync(new TypedCommand(action.Path, action.Options), id: null, at: null, cancellationToken),
         ActionKind.Why => Explanation.Of(_last),
         ActionKind.Share => Shared(),
+        ActionKind.Form => FormOf(action),
         _ => throw new InvalidOperationException($"No button does {action.Kind}."),
     };
 
+    // What a form would ask for is a line to type here.
+    private static Reply FormOf(ReplyAction form)
+    {
+        var open = form.Fields.Except(form.Options.Keys).ToList();
+        return new Reply
+        {
+            Headline = form.Command,
+            Lines = [open.Count > 0 ? $"Edit that line and send it; it also takes {string.Join(", ", open)}." : "Edit that line and send it."],
+        };
+    }
+
     private Reply Shared() => _last.Headline.Length == 0
         ? Reply.Refuse("There is nothing to share yet: ask first.")
-        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Audience = Audience.Crew };
+        : _last with { Headline = $"To {caller.Crew}, from {caller.Member}: {_last.Headline}", Actions = [], Files = [], Audience = Audience.Crew };
 }

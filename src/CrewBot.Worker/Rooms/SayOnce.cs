@@ -5,7 +5,7 @@ using CrewBot.Worker.Rooms.Rendering;
 namespace CrewBot.Worker.Rooms;
 
 /// <summary>Answers one command, for scripts and for whoever just wants to know.</summary>
-internal sealed class SayOnce(Conversation conversation, Surroundings surroundings)
+internal sealed class SayOnce(Conversation conversation, FileFolder folder, Surroundings surroundings)
 {
     /// <summary>Answers the command.</summary>
     /// <returns>The exit code.</returns>
@@ -17,6 +17,8 @@ internal sealed class SayOnce(Conversation conversation, Surroundings surroundin
             : await conversation.AskAsync(command, say.Id, say.At, cancellationToken);
         try
         {
+            // An object holds its files itself.
+            reply = say.Json ? reply : folder.Save(reply!);
             Print(reply!, say.Json);
         }
         catch (IOException)

@@ -7,7 +7,8 @@ namespace CrewBot.Worker.Rooms;
 
 /// <summary>The room in this terminal: takes line after line and answers each, until there are no more.</summary>
 internal sealed class TerminalRoom(
-    ILineSource lines, Conversation conversation, ReplyRenderer renderer, Surroundings surroundings, IHostApplicationLifetime lifetime)
+    ILineSource lines, Conversation conversation, FileFolder folder, ReplyRenderer renderer, Surroundings surroundings,
+    IHostApplicationLifetime lifetime)
     : BackgroundService
 {
     private const string Comment = "#";
@@ -51,7 +52,7 @@ internal sealed class TerminalRoom(
                 continue;
             }
 
-            if (await conversation.AnswerAsync(line, stoppingToken) is not { } reply || !TryShow(reply, number))
+            if (await conversation.AnswerAsync(line, stoppingToken) is not { } reply || !TryShow(folder.Save(reply), number))
             {
                 return;
             }

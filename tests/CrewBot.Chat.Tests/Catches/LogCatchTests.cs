@@ -106,8 +106,8 @@ public sealed class LogCatchTests : IAsyncDisposable
 
         var reply = await _room.SayAsync("log perch 9in");
 
-        Assert.Contains(reply.Lines, line => line.StartsWith("Loon Basin, 24 ft (7.3 m), jigging spoon, negative mood", StringComparison.Ordinal));
-        Assert.Contains(reply.Lines, line => line.EndsWith("Assumed: Loon Basin, 24 ft (7.3 m), jigging spoon, negative mood.", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.StartsWith("Loon Basin, 24 ft (7.3 m), jigging spoon, 20:10", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.EndsWith("Assumed: Loon Basin, 24 ft (7.3 m), jigging spoon as at #1.", StringComparison.Ordinal));
     }
 
     [Fact]

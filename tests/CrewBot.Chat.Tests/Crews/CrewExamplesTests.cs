@@ -12,12 +12,12 @@ public sealed class CrewExamplesTests : IAsyncDisposable
             Assert.Null((await _room.SayAsync($"log walleye {20 + (fish / 4m)}in")).Problem);
         }
 
-        await _room.SayAsync("lines down");
+        _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew).ToList();
         Assert.NotEmpty(commands);
         foreach (var info in commands.OrderBy(info => info.Path == "catch void"))
         {
-            var reply = await _room.SayAsync(info.Example);
+            var reply = await _room.SayAsync(info.Example.Replace("file:", "file:https://files.example/", StringComparison.Ordinal));
             Assert.True(reply.Problem is null, $"{info.Example}: {reply.Problem}");
             Assert.NotEmpty(reply.Headline);
             Assert.InRange(reply.Lines.Count, 0, 8);

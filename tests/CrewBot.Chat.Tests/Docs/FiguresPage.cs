@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 
 namespace CrewBot.Chat.Tests.Docs;
@@ -24,7 +25,7 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. PrivacyFigures.All];
 
     public static string Write()
     {

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 
 namespace CrewBot.Chat.Tests.Docs;
@@ -23,6 +24,6 @@ public sealed class PagesTests(ChatFixture chat)
     // The list is written by hand in the code: a key that is declared and left off it would be in no docs.
     [Fact]
     public void Figures_All_HoldsEveryKeyThatIsDeclared() => Assert.Equal(
-        typeof(RigFigures).GetFields().Concat(typeof(CatchFigures).GetFields()).Select(field => field.GetValue(null)).OfType<FigureKey>().Count(),
+        typeof(RigFigures).GetFields().Concat(typeof(CatchFigures).GetFields()).Concat(typeof(PrivacyFigures).GetFields()).Select(field => field.GetValue(null)).OfType<FigureKey>().Count(),
         FiguresPage.All.Count);
 }

@@ -14,7 +14,7 @@ public sealed class HandbookTests
             .Where(property => property.PropertyType.IsGenericType)
             .ToDictionary(property => property.Name, property => property.PropertyType.GetGenericArguments()[0]);
 
-        Assert.Equal(12, sections.Count);
+        Assert.Equal(14, sections.Count);
         Assert.All(sections.Keys, section => Assert.Contains($"## {JsonNamingPolicy.CamelCase.ConvertName(section)}\n", Page, StringComparison.Ordinal));
         Assert.All(
             sections.Values.SelectMany(record => record.GetProperties()).Where(field => field.CanWrite).Select(field => JsonNamingPolicy.CamelCase.ConvertName(field.Name)),

@@ -4,7 +4,7 @@ namespace CrewBot.Core.Tests.Published;
 public static class PublishedTable
 {
     public static IReadOnlyList<PublishedRow> Rows { get; } =
-        [.. new[] { "tackle-physics.tsv", "fish-and-effort.tsv" }.SelectMany(Read)];
+        [.. new[] { "tackle-physics.tsv", "fish-and-effort.tsv", "ice-and-weather.tsv" }.SelectMany(Read)];
 
     private static List<PublishedRow> Read(string table)
     {

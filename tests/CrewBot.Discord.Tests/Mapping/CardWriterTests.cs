@@ -18,6 +18,7 @@ public sealed class CardWriterTests : IDisposable
         from reasons in Gen.String[0, 900].Array[0, 30]
         from cautions in Gen.String[0, 900].Array[0, 12]
         from labels in Gen.String[0, 120].Array[0, 40]
+        from prompts in Gen.String[0, 200].Array[0, 4]
         from audience in Gen.Enum<Audience>()
         select new Reply
         {
@@ -26,7 +27,9 @@ public sealed class CardWriterTests : IDisposable
             Reasons = reasons,
             Cautions = cautions,
             Actions = [.. labels.Select((label, number) =>
-                new ReplyAction($"No. {number} {label}", (ActionKind)(number % 3), $"/test try word:{number}"))],
+                ActionOf(number, label))],
+            Choices = [.. prompts.Select((prompt, list) =>
+                new ReplyChoice(prompt, [.. labels.Select((label, number) => ActionOf(100 * (list + 1) + number, label))]))],
             Audience = audience,
         };
 
@@ -36,7 +39,7 @@ public sealed class CardWriterTests : IDisposable
     public CardWriterTests()
     {
         var catalog = TestCommands.Create(_logs).Catalog;
-        _writer = new CardWriter(new ButtonRows(new PressCodec(catalog, new PressMemory()), catalog));
+        _writer = new CardWriter(new ButtonRows(new PressCodec(catalog, new PressMemory())));
     }
 
     public void Dispose() => _logs.Dispose();
@@ -98,6 +101,16 @@ public sealed class CardWriterTests : IDisposable
         Assert.True(card.IsPrivate);
     }
 
+    private static ReplyAction ActionOf(int number, string label)
+    {
+        var options = new Dictionary<string, string> { ["word"] = $"{number}" };
+        return (number % 4) switch
+        {
+            3 => ReplyAction.Form($"No. {number} {label}", TestCommands.Path, options, TestCommands.Word),
+            var kind => new ReplyAction($"No. {number} {label}", (ActionKind)kind, TestCommands.Path, options),
+        };
+    }
+
     private static void AssertFits(MessageBody body)
     {
         var embed = Assert.Single(body.Embeds!);
@@ -114,6 +127,7 @@ public sealed class CardWriterTests : IDisposable
                 Assert.InRange(part.CustomId!.Length, 1, 100);
                 Assert.True(part.Label is null or { Length: >= 1 and <= 80 });
                 Assert.InRange(part.Options?.Count ?? 1, 1, 25);
+                Assert.InRange(part.Placeholder?.Length ?? 0, 0, 150);
                 Assert.All(part.Options ?? [], option => Assert.InRange(option.Value.Length, 1, 100));
                 ids.Add(part.CustomId);
             }

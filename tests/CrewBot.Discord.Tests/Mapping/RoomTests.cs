@@ -33,6 +33,23 @@ public sealed class RoomTests
     }
 
     [Fact(Timeout = 30_000)]
+    public async Task Command_AnsweredWithAFile_AttachesIt()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Commands.Work = (_, _) => Task.FromResult(new Reply
+        {
+            Headline = "The log",
+            Files = [new ReplyFile("catches.csv", "text/csv", "species"u8.ToArray())],
+        });
+        await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
+
+        var file = Assert.Single(stage.Server.Requests.Single(request => request.Files.Count > 0).Files);
+        Assert.Contains("filename=catches.csv", file.Disposition, StringComparison.Ordinal);
+        Assert.Equal("species"u8, file.Content);
+        stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
     public async Task Command_InADirectMessage_AnswersWhatNeedsNoCrew()
     {
         await using var stage = await RoomStage.OpenAsync(Limit);
@@ -223,7 +240,7 @@ public sealed class RoomTests
             Headline = "Answer",
             Lines = ["short"],
             Reasons = ["because of the depth"],
-            Actions = [new ReplyAction("Why", ActionKind.Why, "/test try word:x")],
+            Actions = [new ReplyAction("Why", ActionKind.Why, TestCommands.Path, Words("x"))],
         });
         var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try", Option("word", 3, "x"))), Limit);
         var why = await stage.AskAsync(stage.Make.Button(IdOf(card, "Why")), Limit);
@@ -263,17 +280,117 @@ public sealed class RoomTests
     }
 
     [Fact(Timeout = 30_000)]
-    public async Task MessageMenu_ReadsTheMessagesWords()
+    public async Task MessageMenu_GivesTheCommandWhatTheMessageHolds()
     {
         await using var stage = await RoomStage.OpenAsync(Limit);
-        var answer = await stage.AskAsync(stage.Make.MessageCommand("Ask rig plan", "walleye 24ft negative"), Limit);
-        Assert.Contains("Walleye", Title(answer), StringComparison.Ordinal);
+        Request? seen = null;
+        stage.Commands.Work = (request, _) =>
+        {
+            seen = request;
+            return Task.FromResult(new Reply { Headline = "Read" });
+        };
+        var call = stage.Make.MessageCommand("Try this message", "a walleye", photo: "https://files.example/catch.jpg?ex=1");
+        await stage.AskAsync(call, Limit);
 
-        var empty = await stage.AskAsync(stage.Make.MessageCommand("Ask rig plan", ""), Limit);
-        Assert.Contains("no text", Description(empty), StringComparison.Ordinal);
+        Assert.Equal("a walleye", seen!.Written["word"]);
+        Assert.Equal("Ada of Loon Basin", seen.Written["author"]);
+        Assert.Equal("2026-11-25T07:00:00Z", seen.Written["sent"]);
+        Assert.EndsWith("/1300000000000000001", seen.Written["link"], StringComparison.Ordinal);
+        var photo = Attachment.Of(new Uri(seen.Written["photo"]));
+        Assert.Equal("https://files.example/catch.jpg?ex=1", photo.Address.AbsoluteUri);
+        Assert.Equal(("1500000000000000001", "catch.jpg", "image/jpeg", 204800), (photo.Id, photo.Name, photo.ContentType, photo.Size));
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task MessageMenu_MessageLacksWhatIsNeeded_OpensAFormFilledInAsFarAsItSays()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        var direct = await stage.AskAsync(stage.Make.MessageCommand("Plan a rig", "walleye 24ft negative"), Limit);
+        Assert.Contains("Walleye", Title(direct), StringComparison.Ordinal);
+
+        var form = await stage.AskAsync(stage.Make.MessageCommand("Plan a rig", "anything in 24ft, -12C?"), Limit);
+        Assert.Equal(9, form["type"]!.GetValue<int>());
+        var fields = form["data"]!["components"]!.AsArray().Select(label => label!["component"]!).ToList();
+        Assert.Equal(["species", "depth", "mood"], fields.Select(field => field["custom_id"]!.GetValue<string>()));
+        Assert.Equal("24ft", fields[1]["value"]!.GetValue<string>());
+
+        var answer = await stage.AskAsync(
+            stage.Make.Modal(IdOf(form), ("species", "burbot"), ("depth", "30ft"), ("mood", ""), ("step", "3")), Limit);
+        Assert.Contains("Burbot", Title(answer), StringComparison.Ordinal);
+        Assert.Contains("30 ft", Title(answer), StringComparison.Ordinal);
+        stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task PersonMenu_GivesTheCommandThePerson()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Commands.Work = static (request, _) => Task.FromResult(new Reply { Headline = request.Written["who"] });
+        var answer = await stage.AskAsync(stage.Make.UserCommand("Try this person", 1100000000000000009), Limit);
+        Assert.Equal("@\u200B1100000000000000009", Title(answer));
+
         var gone = await stage.AskAsync(stage.Make.UserCommand("Weigh this one", StandInData.PersonId), Limit);
         Assert.Contains("gone", Description(gone), StringComparison.Ordinal);
         stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task Form_OpenedByAButton_StartsWithWhatIsKnownAndTakesOnlyItsFields()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Commands.Work = static (request, _) => Task.FromResult(new Reply
+        {
+            Headline = string.Join(" ", request.Written.Select(option => $"{option.Key}={option.Value}")),
+            Actions = [ReplyAction.Form("Correct", TestCommands.Path, new Dictionary<string, string> { ["word"] = "roach", ["other"] = "kept" }, TestCommands.Word)],
+        });
+        var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
+        var form = await stage.AskAsync(stage.Make.Button(IdOf(card, "Correct")), Limit);
+        Assert.Equal(9, form["type"]!.GetValue<int>());
+        var field = Assert.Single(form["data"]!["components"]!.AsArray())!["component"]!;
+        Assert.Equal("roach", field["value"]!.GetValue<string>());
+
+        var answer = await stage.AskAsync(stage.Make.Modal(IdOf(form), ("word", "rudd"), ("author", "somebody")), Limit);
+        Assert.Equal("other=kept word=rudd", Title(answer));
+        stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task Choice_OfAReplysOwnList_RunsItsCommand()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Commands.Work = static (request, _) => Task.FromResult(new Reply
+        {
+            Headline = request.Written.GetValueOrDefault("word", "none"),
+            Choices = [ReplyChoice.Of("Which fish", TestCommands.Path, Words("any"), TestCommands.Word, [("A pike", "pike"), ("A perch", "perch")])],
+        });
+        var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
+        var list = card["data"]!["components"]![0]!["components"]![0]!;
+        Assert.Equal("Which fish", list["placeholder"]!.GetValue<string>());
+
+        var chosen = list["options"]![1]!["value"]!.GetValue<string>();
+        Assert.Equal("perch", Title(await stage.AskAsync(stage.Make.Select(list["custom_id"]!.GetValue<string>(), chosen), Limit)));
+        stage.CheckBodies();
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task Command_WithAFileAndAPerson_GivesBothToTheCommand()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        Request? seen = null;
+        stage.Commands.Work = (request, _) =>
+        {
+            seen = request;
+            return Task.FromResult(new Reply { Headline = "Read" });
+        };
+        var call = InteractionMaker.WithFile(
+            stage.Make.Command("test", Subcommand("try", Option("who", 6, "1100000000000000009"), Option("photo", 11, "1500000000000000001"))),
+            "https://files.example/catch.jpg");
+
+        await stage.AskAsync(call, Limit);
+
+        Assert.Equal("@1100000000000000009", seen!.Written["who"]);
+        Assert.Equal(
+            "https://files.example/catch.jpg#id=1500000000000000001&name=catch.jpg&type=image%2Fjpeg&size=204800", seen.Written["photo"]);
     }
 
     [Fact(Timeout = 30_000)]
@@ -284,7 +401,7 @@ public sealed class RoomTests
         {
             Headline = request.Written.GetValueOrDefault("word", "none"),
             Actions = [.. Enumerable.Range(1, 20).Select(number =>
-                new ReplyAction($"No. {number}", ActionKind.Run, $"/test try word:choice{number}"))],
+                new ReplyAction($"No. {number}", ActionKind.Run, TestCommands.Path, Words($"choice{number}")))],
         });
         var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
         var rows = card["data"]!["components"]!.AsArray();
@@ -375,4 +492,8 @@ public sealed class RoomTests
 
     private static string IdOf(JsonNode answer, string label) =>
         Buttons(answer["data"]!).Single(button => button["label"]!.GetValue<string>() == label)["custom_id"]!.GetValue<string>();
+
+    private static string IdOf(JsonNode form) => form["data"]!["custom_id"]!.GetValue<string>();
+
+    private static Dictionary<string, string> Words(string word) => new() { ["word"] = word };
 }

@@ -11,6 +11,14 @@ internal sealed class TestCommands : ICommandHandler
 {
     public const string Path = "test try";
 
+    public static readonly CommandOption<string> Word = CommandOption.Optional("word", "Any word", new FreeTextReader("a word"));
+
+    private static readonly CommandOption<string> Author = CommandOption.Optional("author", "Who wrote it", new FreeTextReader("a name"));
+    private static readonly CommandOption<string> Sent = CommandOption.Optional("sent", "When it was sent", new FreeTextReader("a time"));
+    private static readonly CommandOption<string> Link = CommandOption.Optional("link", "Where it stands", new FreeTextReader("a link"));
+    private static readonly CommandOption<Attachment> Photo = CommandOption.Optional("photo", "A photo", new AttachmentReader("a photo"));
+    private static readonly CommandOption<Person> Who = CommandOption.Optional("who", "Somebody", new PersonReader());
+
     private TestCommands()
     {
     }
@@ -24,11 +32,14 @@ internal sealed class TestCommands : ICommandHandler
         "Tries something",
         "/test try word:x",
         [
-            CommandOption.Optional("word", "Any word", new FreeTextReader("a word")),
+            Word,
             CommandOption.Optional("other", "Any other word", new FreeTextReader("a word")),
+            Author, Sent, Link, Photo, Who,
         ])
     {
         NeedsNoCrew = true,
+        OnMessage = new("Try this message") { Text = Word, Author = Author, SentAt = Sent, Link = Link, Photo = Photo },
+        OnPerson = new("Try this person", Who),
     };
 
     public CommandCatalog Catalog { get; private set; } = null!;

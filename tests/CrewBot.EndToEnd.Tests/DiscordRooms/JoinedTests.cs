@@ -36,7 +36,7 @@ public sealed class JoinedTests
             socket, worker.Make.Modal(form["data"]!["custom_id"]!.GetValue<string>(), ("ask", "perch 18ft")), Limit);
         Assert.Contains("erch", Title(answer), StringComparison.Ordinal);
 
-        var menu = await worker.AskAsync(socket, worker.Make.MessageCommand("Ask rig plan", "pike 12ft"), Limit);
+        var menu = await worker.AskAsync(socket, worker.Make.MessageCommand("Plan a rig", "pike 12ft"), Limit);
         Assert.Contains("ike", Title(menu), StringComparison.Ordinal);
     }
 

@@ -35,7 +35,7 @@ public sealed class CatchRepositoryTests : DatabaseTest
         await ReopenAsync();
 
         var found = await ReadAsync(Alpha, session => new CatchRepository(session).FindAsync(number));
-        Assert.Equal(new LoggedCatch(number, "Ana", "Loon Basin", IsVoid: false, entry), found);
+        Assert.Equal(new LoggedCatch(number, "Ana", "Loon Basin", IsVoid: false, entry) { AnglerId = "1" }, found);
     }
 
     // The inch is 25.4 mm by definition (1959 agreement), so each of its 64ths is a whole number of nanometres.

@@ -1,4 +1,5 @@
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.People;
 
 namespace CrewBot.Storage.Tests.Crews;
 
@@ -33,7 +34,7 @@ public sealed class MemberRepositoryTests : DatabaseTest
     public async Task EraseAsync_NobodyFindsThemAnyMoreAndAReturnIsANewPerson()
     {
         var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
-        await WriteAsync(Alpha, session => new MemberRepository(session).EraseAsync(ana.Id));
+        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "Ana", "erased"));
 
         Assert.Empty(await ReadAsync(Alpha, session => new MemberRepository(session).AllAsync()));
         Assert.Null(await ReadAsync(Alpha, session => new MemberRepository(session).FindAsync("1")));

@@ -1,3 +1,4 @@
+using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Requests;
@@ -110,6 +111,27 @@ public sealed class ShapeTests : IDisposable
         Assert.Equal("Ana", (await database.ReadAsync("alpha", session => new MemberRepository(session).FindAsync("ana"), Cancellation))!.Name);
         Assert.Equal("Loon Basin", Assert.Single(await database.ReadAsync("alpha", session => new WaterRepository(session).AllAsync(), Cancellation)).Name);
         Assert.Equal("first", await database.ReadAsync("alpha", session => new RequestRepository(session).FindAnswerAsync("r1"), Cancellation));
+    }
+
+    [Fact]
+    public async Task OpenAsync_FileOfTheSecondShapeWithCatchesInIt_KeepsThemWithoutASpot()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 2);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key) VALUES (1, 'alpha');
+                INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
+                INSERT INTO catch_entry (crew_id, number, member_id, species, length_nm, length_unit, caught_at_ms, offset_min, logged_at_ms)
+                VALUES (1, 1, 1, 'walleye', 571500000, 'in', 1, -360, 2);
+                """);
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        var fish = Assert.Single(await database.ReadAsync("alpha", session => new CatchRepository(session).AllAsync(), Cancellation));
+        Assert.Equal(22.5m, fish.Entry.Length!.Value.Number);
+        Assert.Null(fish.Entry.SpotId);
     }
 
     public void Dispose() => _folder.Dispose();

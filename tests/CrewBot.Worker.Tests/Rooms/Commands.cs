@@ -36,9 +36,9 @@ internal static class Commands
             ],
             Actions =
             [
-                new("One up", ActionKind.Run, "/rig plan species:northern pike"),
-                new("Why", ActionKind.Why, "why"),
-                new("Share", ActionKind.Share, "share"),
+                new("One up", ActionKind.Run, "rig plan", new Dictionary<string, string> { ["species"] = "northern pike" }),
+                new("Why", ActionKind.Why, "rig plan"),
+                new("Share", ActionKind.Share, "rig plan"),
             ],
         });
     }

@@ -30,6 +30,24 @@ internal static class QuantityReader
         _ => null,
     }).ToUnit(MassUnit.Kilogram);
 
+    public static Area Area(StatedValue stated) => Read<Area>(stated, "4 m2", (number, unit) => unit switch
+    {
+        "m2" => UnitsNet.Area.FromSquareMeters(number),
+        "ft2" => UnitsNet.Area.FromSquareFeet(number),
+        _ => null,
+    });
+
+    public static Power Heat(StatedValue stated) => Read<Power>(stated, "9000 BTU/h", (number, unit) => unit switch
+    {
+        "W" => Power.FromWatts(number),
+        "kW" => Power.FromKilowatts(number),
+        "BTU/h" => Power.FromBritishThermalUnitsPerHour(number),
+        _ => null,
+    });
+
+    public static Duration Minutes(StatedValue stated) =>
+        Read<Duration>(stated, "10 min", (number, unit) => unit == "min" ? Duration.FromMinutes(number) : null);
+
     /// <summary>A line's test or a rated strength: a force, but every label states it as a weight.</summary>
     public static Force Test(StatedValue stated) => Read<Force>(stated, "10 lb", (number, unit) => unit switch
     {

@@ -26,21 +26,37 @@ internal sealed partial class ReplyRenderer(IAnsiConsole console)
             Write("Caution:", SafeText.Of(caution), Style.Plain, Warning);
         }
 
-        if (withActions && reply.Actions.Count > 0)
+        if (withActions)
         {
-            Write("", string.Join($"{HangingText.Tie}· ", reply.Actions.Select(Numbered)), Style.Plain);
+            WriteOffers(reply);
         }
     }
 
     /// <summary>Says in one line why there is no answer.</summary>
     public void Refuse(string problem) => Write("", SafeText.Of(problem), Warning);
 
+    private void WriteOffers(Reply reply)
+    {
+        if (reply.Actions.Count > 0)
+        {
+            Write("", Row(reply.Actions, from: 1), Style.Plain);
+        }
+
+        var number = reply.Actions.Count + 1;
+        foreach (var list in reply.Choices.Where(list => list.Choices.Count > 0))
+        {
+            Write("", $"{SafeText.Of(list.Prompt)}: {Row(list.Choices, number)}", Style.Plain);
+            number += list.Choices.Count;
+        }
+    }
+
     private void Write(string label, string safe, Style style, Style? labelStyle = null) =>
         console.Write(new HangingText(
             label, labelStyle ?? Strong, BeforeUnit().Replace(safe.Trim(), HangingText.Tie.ToString()), style));
 
-    private static string Numbered(ReplyAction action, int index) =>
-        $"{index + 1} {SafeText.Of(action.Label)}".Replace(' ', HangingText.Tie);
+    private static string Row(IReadOnlyList<ReplyAction> actions, int from) => string.Join(
+        $"{HangingText.Tie}· ",
+        actions.Select((action, index) => $"{from + index} {SafeText.Of(action.Label)}".Replace(' ', HangingText.Tie)));
 
     // "Leader: 8-lb fluorocarbon", but not a sentence that happens to hold a colon.
     [GeneratedRegex("^[A-Z0-9][^:.,;!?]{0,19}:(?= )|^[a-z][a-z-]{0,19}:(?= )", RegexOptions.CultureInvariant)]

@@ -1,0 +1,83 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+
+namespace CrewBot.Chat.Catches;
+
+/// <summary>
+/// What an entry takes over, where nothing was said, from the angler's lines in the water and from their last fish. A water
+/// is stayed on for the day, a hole for some hours; a mood is the fish's own and passes sooner.
+/// </summary>
+/// <param name="request">Who logs.</param>
+/// <param name="knowledge">The trade.</param>
+/// <param name="down">The angler's lines in the water; null for none.</param>
+/// <param name="last">The angler's last fish; null for none.</param>
+/// <param name="at">When the fish was caught.</param>
+internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, DateTimeOffset at)
+{
+    private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
+    private static readonly TimeSpan SameHole = TimeSpan.FromHours(4);
+    private static readonly TimeSpan SameMood = TimeSpan.FromHours(2);
+
+    private readonly List<string> _fromLines = [];
+    private readonly List<string> _fromLast = [];
+
+    /// <summary>What was taken over, in words, with where from.</summary>
+    public IReadOnlyList<string> Named =>
+    [
+        .. _fromLines.Count > 0 ? [$"{string.Join(", ", _fromLines)} as your lines are down"] : (string[])[],
+        .. _fromLast.Count > 0 ? [$"{string.Join(", ", _fromLast)} as at #{last!.Number}"] : (string[])[],
+    ];
+
+    /// <summary>The water's name.</summary>
+    public string? Water() => down?.Water is { } lying
+        ? Noted(_fromLines, lying)
+        : Last(SameOuting)?.Water is { } before ? Noted(_fromLast, before) : null;
+
+    /// <summary>The depth, for a fish of this water.</summary>
+    public ExactLength? Depth(string? water)
+    {
+        if (Last(SameHole) is not { } fish || fish.Water != water || fish.Entry.Depth is not { } depth)
+        {
+            return null;
+        }
+
+        _fromLast.Add(CatchWords.Depth(depth, request));
+        return depth;
+    }
+
+    /// <summary>Key of the presentation, for a fish of this water.</summary>
+    public string? Presentation(string? water)
+    {
+        var (from, key) = down?.Presentation is { } fished ? (_fromLines, fished)
+            : Last(SameHole) is { } fish && fish.Water == water ? (_fromLast, fish.Entry.Presentation)
+            : (_fromLast, null);
+        if (key is not null)
+        {
+            from.Add(CatchWords.PresentationOf(key, knowledge));
+        }
+
+        return key;
+    }
+
+    /// <summary>The mood, for a fish of this species and water.</summary>
+    public string? Mood(string species, string? water)
+    {
+        if (Last(SameMood) is not { } fish || fish.Water != water || fish.Entry.Species != species || fish.Entry.Mood is not { } mood)
+        {
+            return null;
+        }
+
+        _fromLast.Add($"{mood} mood");
+        return mood;
+    }
+
+    private LoggedCatch? Last(TimeSpan within) => last is not null && (at - last.Entry.CaughtAt).Duration() < within ? last : null;
+
+    private static string Noted(List<string> from, string name)
+    {
+        from.Add(name);
+        return name;
+    }
+}

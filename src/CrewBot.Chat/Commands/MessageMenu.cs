@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace CrewBot.Chat.Commands;
+
+/// <summary>A command's place in the menu of a message: which of its options take what from the message.</summary>
+/// <param name="Label">As the menu shows it, in at most 32 characters.</param>
+public sealed record MessageMenu(string Label)
+{
+    /// <summary>Takes what the message says; for a command with a shorthand usually the option of its words.</summary>
+    public CommandOption? Text { get; init; }
+
+    /// <summary>Takes who wrote it: a person where the option is one, otherwise their name.</summary>
+    public CommandOption? Author { get; init; }
+
+    /// <summary>Takes when it was sent, as <c>2027-01-16T20:05:00Z</c>.</summary>
+    public CommandOption? SentAt { get; init; }
+
+    /// <summary>Takes where it stands.</summary>
+    public CommandOption? Link { get; init; }
+
+    /// <summary>Takes its first picture.</summary>
+    public CommandOption? Photo { get; init; }
+
+    /// <summary>
+    /// What a form asks for, filled in as far as the message says it, when the message lacks what the command needs; at most
+    /// <see cref="ReplyAction.MostFields"/>.
+    /// </summary>
+    public IReadOnlyList<CommandOption> Fields { get; init; } = [];
+
+    /// <summary>The options that the message gives.</summary>
+    public Dictionary<string, string> OptionsFrom(ChatMessage message)
+    {
+        (CommandOption? Option, string? Text)[] given =
+        [
+            (Text, message.Text.Trim()),
+            (Author, Author?.Kind is OptionKind.Person ? message.Author.Text : message.AuthorName),
+            (SentAt, message.SentAt.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture)),
+            (Link, message.Link?.AbsoluteUri),
+            (Photo, message.Photo?.Text),
+        ];
+        return given
+            .Where(part => part.Option is not null && !string.IsNullOrEmpty(part.Text))
+            .ToDictionary(part => part.Option!.Name, part => part.Text!);
+    }
+}

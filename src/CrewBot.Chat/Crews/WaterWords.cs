@@ -1,0 +1,47 @@
+using CrewBot.Chat.Catches;
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Crews;
+
+/// <summary>Says what a crew knows of a water. Whatever nobody has read is "check".</summary>
+internal static class WaterWords
+{
+    private const string Unknown = "check";
+    private const int MostSpecies = 3;
+
+    /// <summary>Its rules about tackle, its spots, and its sizes and limits, species by species.</summary>
+    public static IEnumerable<string> Lines(Water water, TradeKnowledge knowledge)
+    {
+        var known = RulesOfWater.All.Select(rule => Tackle(rule, water.Rules.FirstOrDefault(stored => stored.Rule == rule)));
+        var spots = water.Spots.Count > 0 ? $" Spots: {string.Join(", ", water.Spots.Select(spot => spot.Name))}." : "";
+        yield return $"{water.Name}: {string.Join(", ", known)}.{spots}";
+        var species = knowledge.Species
+            .Where(fish => water.Rules.Any(rule => RulesOfWater.Keeping.Any(what => rule.Rule == RulesOfWater.OfSpecies(what, fish.Key))))
+            .ToList();
+        foreach (var fish in species.Take(MostSpecies))
+        {
+            yield return Keeping(KeepRule.Of(water.Rules, fish.Key), fish);
+        }
+
+        if (species.Count > MostSpecies)
+        {
+            yield return $"Sizes and limits too for {string.Join(", ", species.Skip(MostSpecies).Select(fish => fish.Name))}.";
+        }
+    }
+
+    private static string Tackle(string rule, WaterRule? stored) =>
+        stored is null ? $"{rule}: {Unknown}" : $"{rule} {stored.Value} ({stored.Reference})";
+
+    private static string Keeping(KeepRule rule, Species species)
+    {
+        string[] parts =
+        [
+            rule.Minimum is { } least ? $"minimum {KeepRule.Write(least.Value)} ({least.Reference})" : $"minimum: {Unknown}",
+            rule.Maximum is { } most ? $"maximum {KeepRule.Write(most.Value)} ({most.Reference})" : $"maximum: {Unknown}",
+            rule.Limit is { } limit ? $"limit {limit.Value} a day ({limit.Reference})" : $"limit: {Unknown}",
+        ];
+        return $"{CatchWords.Sentence(species.Name)}: {string.Join(", ", parts)}.";
+    }
+}

@@ -1,0 +1,61 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.People;
+
+namespace CrewBot.Chat.Privacy;
+
+/// <summary>Answers <c>/crew privacy</c>: what is held on whoever asks, all of it as a file, and its end.</summary>
+public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
+{
+    private static readonly CommandOption<PrivacyWish> Wish = CommandOption.Optional(
+        "do", "Show what is held on you, give it as a file, or erase it",
+        new ChoiceReader<PrivacyWish>([("show", PrivacyWish.Show), ("export", PrivacyWish.Export), ("erase", PrivacyWish.Erase)]));
+
+    private static readonly CommandOption<bool> Confirm = CommandOption.Optional(
+        "confirm", "Erase it for good", new ChoiceReader<bool>([("yes", true)]));
+
+    private static readonly string Erased = ReplyJson.Write(new Reply
+    {
+        Headline = "That was done before; its answer went when somebody was erased",
+    });
+
+    public CommandInfo Info { get; } = new(
+        "crew privacy", "What this crew's log holds on you: show it, take it with you, erase it", "/crew privacy do:show", [Wish, Confirm])
+    {
+        Writes = true,
+    };
+
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var wish = request.GetOr(Wish, PrivacyWish.Show);
+        if (await book.ReadAsync(request, session => HeldAsync(request, session), cancellationToken) is not { } held)
+        {
+            return Reply.Refuse("Nothing is held on you in this crew.");
+        }
+
+        return wish switch
+        {
+            PrivacyWish.Export => PrivacyAnswer.File(held, request),
+            PrivacyWish.Erase when request.Has(Confirm) =>
+                await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member), cancellationToken),
+            PrivacyWish.Erase => PrivacyAnswer.Asked(held),
+            _ => PrivacyAnswer.Shown(held, request),
+        };
+    }
+
+    private static async Task<IReadOnlyList<HeldRows>?> HeldAsync(Request request, CrewSession session) =>
+        await new MemberRepository(session).FindAsync(request.Caller.Member) is { } member
+            ? await new HeldRepository(session).AllAsync(member.Id)
+            : null;
+
+    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member)
+    {
+        var held = await new HeldRepository(session).AllAsync(member.Id);
+        var mention = JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
+        await new HeldRepository(session).EraseAsync(member.Id, mention, Erased);
+        return PrivacyAnswer.Gone(held);
+    }
+}

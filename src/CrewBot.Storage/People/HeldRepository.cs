@@ -1,0 +1,38 @@
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.People;
+
+/// <summary>Everything that is held on a person, wherever it lies: shown as it is, and erased.</summary>
+public sealed class HeldRepository(CrewSession session)
+{
+    // Answers to others may name the person: "the crew's best is 24 in, Ana".
+    private const string ForgetMentionsSql =
+        "UPDATE handled_request SET answer = @Answer WHERE crew_id = @CrewId AND instr(answer, @Mention) > 0";
+
+    /// <summary>What every table holds on a person.</summary>
+    public async Task<IReadOnlyList<HeldRows>> AllAsync(long memberId)
+    {
+        var held = new List<HeldRows>();
+        foreach (var table in HeldTables.All)
+        {
+            var rows = await session.QueryAsync<dynamic>(table.RowsSql, new { session.CrewId, MemberId = memberId });
+            held.Add(new HeldRows(table.Name, table.Column, table.What, [.. rows.Cast<IDictionary<string, object?>>().Select(row => new Dictionary<string, object?>(row))]));
+        }
+
+        return held;
+    }
+
+    /// <summary>Takes away what is held on a person, everywhere at once. What they caught stays, as a former angler's.</summary>
+    /// <param name="memberId">The person.</param>
+    /// <param name="mention">Their name as kept answers write it.</param>
+    /// <param name="answer">What stands in place of their answers, and of those that mention them.</param>
+    public async Task EraseAsync(long memberId, string mention, string answer)
+    {
+        foreach (var table in HeldTables.All.Where(table => table.EraseSql != HeldTable.StaysSql))
+        {
+            await session.ExecuteAsync(table.EraseSql, new { session.CrewId, MemberId = memberId, Answer = answer });
+        }
+
+        await session.ExecuteAsync(ForgetMentionsSql, new { session.CrewId, Mention = mention, Answer = answer });
+    }
+}

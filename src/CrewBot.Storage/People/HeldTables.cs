@@ -1,0 +1,41 @@
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Storage.People;
+
+/// <summary>
+/// Every table that names people. A test compares this list with the database: whoever adds such a table says here what
+/// becomes of a person's rows when they are erased.
+/// </summary>
+internal static class HeldTables
+{
+    public static IReadOnlyList<HeldTable> All { get; } =
+    [
+        new(
+            "member",
+            "name, platform id, role and units",
+            $"UPDATE member SET platform_id = NULL, name = '{MemberRepository.Former}', role = 'member', units = NULL WHERE crew_id = @CrewId AND id = @MemberId")
+        {
+            Column = "id",
+        },
+        new(
+            "catch_entry",
+            "fish",
+            "UPDATE catch_entry SET note = NULL, photo = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new(
+            "catch_change",
+            "corrections",
+            """
+            UPDATE catch_change SET before = json_remove(before, '$.Note', '$.Photo')
+            WHERE crew_id = @CrewId AND number IN (SELECT number FROM catch_entry WHERE crew_id = @CrewId AND member_id = @MemberId)
+            """),
+        new(
+            "line_spell",
+            "times with lines down",
+            "DELETE FROM line_spell WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        // The request itself is remembered a while longer: sent again, it must not bring the person back.
+        new(
+            "handled_request",
+            "answers kept for a repeated delivery",
+            "UPDATE handled_request SET answer = @Answer WHERE crew_id = @CrewId AND member_id = @MemberId"),
+    ];
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Worker.Rooms;
+
+/// <summary>The folder that files of replies are written to. What is there already stays as it is.</summary>
+/// <param name="path">The folder; made when there is none.</param>
+internal sealed class FileFolder(string path)
+{
+    private const int MostOfAName = 1000;
+
+    /// <summary>Writes the files of a reply.</summary>
+    /// <returns>The reply with where they are, or the refusal to write them.</returns>
+    public Reply Save(Reply reply)
+    {
+        if (reply.Files.Count == 0)
+        {
+            return reply;
+        }
+
+        try
+        {
+            Directory.CreateDirectory(path);
+            return reply with { Lines = [.. reply.Lines, .. reply.Files.Select(file => $"Written: {Save(file)}")], Files = [] };
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return Reply.Refuse($"The file can't be written to {path}: {fault.Message} Choose another folder with --files.");
+        }
+    }
+
+    private string Save(ReplyFile file)
+    {
+        for (var number = 1; ; number++)
+        {
+            var target = Path.Combine(path, Numbered(Path.GetFileName(file.Name), number));
+            try
+            {
+                using var stream = new FileStream(target, Options());
+                stream.Write(file.Content.Span);
+                return target;
+            }
+            catch (IOException) when (File.Exists(target) && number < MostOfAName)
+            {
+                // The name is taken: the next one is tried.
+            }
+        }
+    }
+
+    // It may hold names and spots: for the eyes of whoever asked.
+    private static FileStreamOptions Options()
+    {
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return options;
+    }
+
+    private static string Numbered(string name, int number) => number == 1
+        ? name
+        : string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(name)}-{number}{Path.GetExtension(name)}");
+}
