@@ -1,10 +1,14 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
+using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
@@ -48,6 +52,10 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LeadCatches>();
         services.AddSingleton<ICommandHandler, LinesDown>();
         services.AddSingleton<ICommandHandler, LinesUp>();
+        services.AddDerbies();
+        services.AddTrips();
+        services.AddBoxes();
+        services.AddLearning();
         services.AddCatchFiles();
         services.AddSingleton<ICommandHandler, HandlePrivacy>();
         services.AddSingleton(provider => new CommandCatalog(provider.GetServices<ICommandHandler>(), bare: "rig plan"));

@@ -1,3 +1,5 @@
+using CrewBot.Chat.Commands;
+
 namespace CrewBot.Discord;
 
 /// <summary>What the room needs to know before it opens.</summary>
@@ -16,4 +18,7 @@ public sealed record DiscordOptions
 
     /// <summary>Registers the commands in this one guild alone, where they show at once: for a test crew.</summary>
     public string? TestGuildId { get; init; }
+
+    /// <summary>What units callers speak in where neither they nor their crew have set any; null to go by their language.</summary>
+    public CrewUnits? Units { get; init; }
 }

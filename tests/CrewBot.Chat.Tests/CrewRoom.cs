@@ -62,6 +62,12 @@ public sealed class CrewRoom : IAsyncDisposable
             TestContext.Current.CancellationToken);
     }
 
+    /// <summary>Answers a call as the menu of a message makes it, for Ana.</summary>
+    public Task<Reply> CallAsync(string path, IReadOnlyDictionary<string, string> options, IReadOnlyDictionary<string, string> given) =>
+        _services.GetRequiredService<Dispatcher>().AnswerAsync(
+            new CommandCall($"request-{++_requests}", Now, new Caller("tamarack", "Ana", Role.Owner, CrewUnits.Customary), path, options) { Given = given },
+            TestContext.Current.CancellationToken);
+
     public async ValueTask DisposeAsync()
     {
         await _services.DisposeAsync();

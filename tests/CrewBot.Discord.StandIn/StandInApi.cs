@@ -39,6 +39,7 @@ internal sealed class StandInApi(StandInSettings settings)
             ("PATCH", ["channels", var channel, "messages", var id]) =>
                 (200, StandInData.Message(Number(id), Number(channel), settings.ApplicationId, request.Json)),
             ("POST", ["channels", _, "messages", var id, "threads"]) => (201, Thread(id, request.Json)),
+            ("POST", ["users", "@me", "channels"]) => (200, DirectChannel(request.Json)),
             ("POST", ["channels", _, "threads"]) => (201, Thread(NextId(), request.Json)),
             ("DELETE", _) => (204, null),
             _ => (404, new JsonObject { ["message"] = "404: Not Found", ["code"] = 0 }),
@@ -116,6 +117,14 @@ internal sealed class StandInApi(StandInSettings settings)
         Interlocked.Increment(ref _created);
         return StandInData.Message(Number(id), channel, settings.ApplicationId, written);
     }
+
+    // Its id is the person's with another last digit, the same at every asking.
+    private static JsonObject DirectChannel(JsonNode? written) => new()
+    {
+        ["id"] = StandInData.Id(Number(written!["recipient_id"]!.GetValue<string>()) ^ 1),
+        ["type"] = 1,
+        ["recipients"] = new JsonArray(),
+    };
 
     private static JsonObject Thread(string id, JsonNode? written) => new()
     {

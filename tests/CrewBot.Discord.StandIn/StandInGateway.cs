@@ -48,12 +48,12 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
         var buffer = new byte[LargestClientFrame + 1];
         while (await socket.ReceiveAsync(buffer) is { } frame)
         {
+            // A test that has seen a frame may change the settings: by then it has been answered by the old ones.
+            await AnswerAsync(socket, frame);
             if (settings.Records)
             {
                 socket.Record(frame);
             }
-
-            await AnswerAsync(socket, frame);
         }
 
         await socket.EndAsync();

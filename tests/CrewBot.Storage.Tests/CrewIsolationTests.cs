@@ -1,12 +1,22 @@
 using System.Reflection;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Breaks;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Derbies;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
+using CrewBot.Storage.Tests.Derbies;
+using CrewBot.Storage.Trips;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Tests;
 
@@ -14,6 +24,15 @@ namespace CrewBot.Storage.Tests;
 public sealed class CrewIsolationTests : DatabaseTest
 {
     private static readonly DateTimeOffset At = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);
+
+    // Quantities hold no secrets, and JSON can't write them.
+    private static readonly JsonSerializerOptions WithoutQuantities = new()
+    {
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver
+        {
+            Modifiers = { info => info.Properties.Where(property => property.PropertyType.Namespace == "UnitsNet").ToList().ForEach(property => info.Properties.Remove(property)) },
+        },
+    };
 
     // Values of crew bravo, by the type of a parameter. A method with a new type of parameter fails until it has one here.
     private readonly Dictionary<Type, object?[]> _values = new()
@@ -26,6 +45,13 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
+        [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
+        [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],
+        [typeof(BoardState)] = [new BoardState(At, "bravo", At)],
+        [typeof(ExactLength?)] = [null],
+        [typeof(BreakPlace)] = [BreakPlace.AtJoin],
+        [typeof(BreakLook)] = [BreakLook.Curl],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
     };
 
@@ -99,7 +125,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var settings = new CrewRepository(session);
                 await settings.SetUnitsAsync(UnitSystem.Customary);
                 await settings.SetChannelAsync("bravo", $"{crew}-secret");
-                await new OutboxRepository(session).AddAsync("catch", $"{crew}-secret", At);
+                await new PostRepository(session).SayAsync("bravo", $"{crew}-secret", $"{crew}-secret", At);
                 await new RequestRepository(session).RememberAsync("bravo", member.Id, $"{crew}-secret", At);
                 var catches = new CatchRepository(session);
                 var entry = new CatchEntry
@@ -115,12 +141,62 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var fish = await catches.FindAsync(await catches.AddAsync(entry));
                 await catches.ReplaceAsync(fish!, entry, member.Id, At);
                 await new LineSpellRepository(session).AddAsync(member.Id, water, "small-jig", 1, At);
+                var derby = await PrepareDerbyAsync(session, member.Id, fish!, $"{crew}-secret");
+                _values[typeof(Derby)] = [derby];
+                var trip = new Trip(member.Id, water, At, At.AddHours(9)) { Note = $"{crew}-secret" };
+                await new TripRepository(session).AddAsync(trip);
+                _values[typeof(Trip)] = [trip with { Number = 2 }];
+                var gear = new Gear { Kind = BoxKind.Line, Name = $"{crew}-secret" };
+                await new BoxRepository(session).AddAsync(member.Id, gear);
+                var pull = ExactMass.From(4, MassUnit.Pound);
+                var broke = new BreakOff
+                {
+                    MemberId = member.Id,
+                    Place = BreakPlace.AtJoin,
+                    Look = BreakLook.Curl,
+                    BrokeAt = At,
+                    Knot = $"{crew}-secret",
+                    Line = "braid",
+                    Test = pull,
+                    Pull = pull,
+                };
+                await new BreakOffRepository(session).AddAsync(broke);
+                _values[typeof(Gear)] = [gear];
+                _values[typeof(BreakOff)] = [broke];
                 _values[typeof(CatchEntry)] = [entry];
                 _values[typeof(LoggedCatch)] = [fish];
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];
             });
         }
     }
+
+    private static async Task<Derby> PrepareDerbyAsync(CrewSession session, long member, LoggedCatch fish, string secret)
+    {
+        var derby = new Derby
+        {
+            Name = secret,
+            CreatedBy = member,
+            Place = secret,
+            Zone = "UTC",
+            Settings = DerbyRepositoryTests.Settings with { Limits = new() { Waters = [secret] } },
+        };
+        var number = await new DerbyRepository(session).AddAsync(derby, At);
+        var ledger = new LedgerRepository(session);
+        await ledger.AppendAsync(number, at => new Joined(at, At, member, member, secret));
+        await ledger.EnterAsync(number, (at, entry) => EnteredOf(at, entry, member, fish.Number), secret);
+        await new BoardRepository(session).TouchAsync(number);
+        await new BoardRepository(session).ShownAsync(number, new BoardState(At, secret, At));
+        await new BoardRepository(session).TouchAsync(number);
+        return derby;
+    }
+
+    private static Entered EnteredOf(int at, int entry, long member, long caught) => new(at, At, member, entry, member)
+    {
+        Catch = caught,
+        Species = "walleye",
+        Measured = ExactLength.From(20, LengthUnit.Inch),
+        CaughtAt = At,
+    };
 
     private static MethodInfo[] MethodsOf(Type repository) =>
         repository.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly);
@@ -137,7 +213,7 @@ public sealed class CrewIsolationTests : DatabaseTest
         {
             var task = (Task)method.Invoke(repository, arguments)!;
             await task;
-            return JsonSerializer.Serialize(task.GetType().GetProperty("Result")?.GetValue(task));
+            return JsonSerializer.Serialize(task.GetType().GetProperty("Result")?.GetValue(task), WithoutQuantities);
         }
         catch (SqliteException refused) when (refused.SqliteErrorCode == SQLitePCL.raw.SQLITE_CONSTRAINT)
         {

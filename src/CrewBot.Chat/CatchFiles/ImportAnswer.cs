@@ -35,7 +35,7 @@ internal static class ImportAnswer
             .. plan.Refused.Take(MostRefusals).Select(Refusal),
             .. plan.Refused.Count > MostRefusals ? [$"And {plan.Refused.Count - MostRefusals} more refused: Why lists them."] : (string[])[],
             .. plan.Odd.Count > 0 ? [$"{plan.Odd.Count} odd, though possible; line {plan.Odd[0].Line}: {plan.Odd[0].Oddity}"] : (string[])[],
-            .. New("water and spot", "waters and spots", plan.NewPlaces),
+            .. New("water or spot", "waters or spots", plan.NewPlaces),
             .. New("angler", "anglers", plan.NewAnglers),
             .. plan.Ignored.Count > 0 ? [$"Columns without a meaning here: {string.Join(", ", plan.Ignored.Take(5).Select(Quoting.Quote))}."] : (string[])[],
             .. further,

@@ -9,6 +9,7 @@ namespace CrewBot.Chat.CatchFiles;
 internal sealed class RowReader(CatchOptions options, TradeKnowledge knowledge, Request request)
 {
     private static readonly NameReader Names = new("a name");
+    private static readonly FreeTextReader Photos = new("a link to a photo");
 
     /// <summary>Reads one row.</summary>
     /// <returns>The fish, or in a line the first thing that is wrong with it.</returns>
@@ -67,7 +68,7 @@ internal sealed class RowReader(CatchOptions options, TradeKnowledge knowledge, 
         Line = Value(row, CatchColumns.Line, options.Line.Reader),
         Kept = Value(row, CatchColumns.Fate, options.Fate.Reader),
         Note = Text(row, CatchColumns.Note, options.Note.Reader),
-        Photo = Text(row, CatchColumns.Photo, options.Photo.Reader),
+        Photo = Text(row, CatchColumns.Photo, Photos),
     };
 
     private string? Text(CsvRow row, string column, OptionReader<string> reader) =>

@@ -9,6 +9,8 @@ namespace CrewBot.Chat.Catches;
 /// <summary>The crew's boards over some fish, each a line with its rule; whoever is level shares the place.</summary>
 internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge knowledge, CrewUnits units)
 {
+    private const int MostNamed = 4;
+
     /// <summary>The longest of each species, those that were caught most first.</summary>
     public IEnumerable<string> Longest => caught
         .Where(fish => fish.Entry.Length is not null)
@@ -87,5 +89,11 @@ internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge k
 
     private static string Holders(IEnumerable<LoggedCatch> fish) => Words(fish.Select(one => $"{one.Angler} (#{one.Number})"));
 
-    private static string Words(IEnumerable<string> names) => string.Join(" and ", names.Order(StringComparer.Ordinal));
+    private static string Words(IEnumerable<string> names)
+    {
+        var level = names.Order(StringComparer.Ordinal).ToList();
+        return level.Count <= MostNamed
+            ? string.Join(" and ", level)
+            : $"{string.Join(", ", level.Take(MostNamed))} and {level.Count - MostNamed} more, all level";
+    }
 }

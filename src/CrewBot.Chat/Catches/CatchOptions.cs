@@ -62,8 +62,11 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
     public CommandOption<string> Note { get; } = CommandOption.Optional(
         "note", "Anything to remember", new NoteReader(LongestNote));
 
-    public CommandOption<string> Photo { get; } = CommandOption.Optional(
-        "photo", "The platform's link to a photo", new FreeTextReader("a link to a photo"));
+    public CommandOption<Attachment> Photo { get; } = CommandOption.Optional(
+        "photo", "A photo of it", new AttachmentReader("a photo"));
+
+    public CommandOption<Person> Poster { get; } = CommandOption.Optional(
+        "poster", "Who posted the photo", new PersonReader());
 
     public CommandOption<Temperature> Air { get; } = CommandOption.Optional(
         "air", "Air temperature, for handling the fish; not kept", QuantityReaders.Air);

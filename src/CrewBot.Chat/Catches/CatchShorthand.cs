@@ -39,7 +39,7 @@ public sealed class CatchShorthand : Shorthand
         var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
         var heard = new List<KeyValuePair<string, string>>();
         var missed = new List<string>();
-        var said = words.Split([' ', ',', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        var said = words.Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
         for (var at = 0; at < said.Length;)
         {
             at += Time(said, at, caller.Units, heard)

@@ -80,6 +80,6 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         Kept = request.TryGet(options.Fate, out var kept) ? kept : entry.Kept,
         CaughtAt = request.TryGet(options.When, out var when) ? when.From(request.At, request.Caller.Zone) : entry.CaughtAt,
         Note = request.GetOr(options.Note, entry.Note!),
-        Photo = request.GetOr(options.Photo, entry.Photo!),
+        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : entry.Photo,
     };
 }

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Crews;
 
@@ -9,7 +10,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
 {
     public CommandInfo Info { get; } = new(
         "lines down", "Your lines are in the water: line-hours count from here", "/lines down lines:2 presentation:\"jigging spoon\"",
-        [options.Lines, options.Presentation, options.Water, options.When, options.More])
+        [options.Lines, options.Presentation, options.Water, options.Mood, options.Depth, options.When, options.More])
     {
         Writes = true,
     };
@@ -36,9 +37,15 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             var presentation = request.GetOr(options.Presentation, null!);
             var water = request.GetOr(options.Water, null!);
             long? waterId = water is null ? null : await waters.FindAsync(water.Name) ?? await waters.AddAsync(water.Name);
-            await spells.AddAsync(member.Id, waterId, presentation?.Key, lines, at);
+            string? mood = request.TryGet(options.Mood, out var willing) ? willing.ToString().ToLowerInvariant() : null;
+            ExactLength? depth = request.TryGet(options.Depth, out var deep) ? deep : null;
+            await spells.AddAsync(member.Id, waterId, presentation?.Key, lines, at, mood, depth);
             var open = await spells.OpenOfAsync(member.Id);
-            string?[] what = [presentation?.Name, water?.Name, $"since {Moment.Show(at, request.At)}"];
+            string?[] what =
+            [
+                presentation?.Name, water?.Name, mood is null ? null : $"{mood} mood",
+                depth is { } under ? CatchWords.Depth(under, request) : null, $"since {Moment.Show(at, request.At)}",
+            ];
             return new Reply
             {
                 Headline = $"{lines} {(lines == 1 ? "line" : "lines")} down: {string.Join(", ", what.OfType<string>())}",

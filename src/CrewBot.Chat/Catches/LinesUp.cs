@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Effort;
 using CrewBot.Storage.Catches;
 using UnitsNet;
 
@@ -8,9 +9,6 @@ namespace CrewBot.Chat.Catches;
 /// <summary>Answers <c>/lines up</c>: stops counting line-hours.</summary>
 public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandler
 {
-    // Nobody fishes longer at a stretch: an "up" was forgotten, and it is asked for, not made up.
-    private static readonly TimeSpan LongestSpell = TimeSpan.FromHours(18);
-
     public CommandInfo Info { get; } = new(
         "lines up", "Your lines are out of the water: line-hours stop", "/lines up when:\"10 min ago\"", [options.When])
     {
@@ -58,7 +56,8 @@ public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandl
             return $"They went down only at {Moment.Show(later.DownAt, request.At)}: give a later time.";
         }
 
-        return at - open[0].DownAt > LongestSpell
+        // An "up" was forgotten: it is asked for, not made up.
+        return at - open[0].DownAt > FishedSpell.Longest
             ? $"They went down at {Moment.Show(open[0].DownAt, request.At)}, too long ago for one day out: give when they came up, such as when:\"2027-01-16 17:00\"."
             : null;
     }

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
@@ -11,11 +12,19 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
 {
     public CommandInfo Info { get; } = new(
         "catch log", "Log one fish; only the species is needed", "/catch log species:walleye length:22.5in depth:24ft fate:released",
-        [options.Species, options.Ask, .. options.Details])
+        [options.Species, options.Ask, .. options.Details, options.Poster])
     {
         Writes = true,
         Shorthand = shorthand,
         Word = "log",
+        OnMessage = new("Log this catch")
+        {
+            Text = options.Ask,
+            Author = options.Poster,
+            SentAt = options.When,
+            Photo = options.Photo,
+            Fields = [options.Species, options.Length, options.Weight, options.Depth, options.Note],
+        },
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
@@ -45,6 +54,12 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             return Reply.Refuse(fault);
         }
 
+        if (!confirmed && entry.Photo is { } photo && await catches.FindByPhotoAsync(photo) is { } same)
+        {
+            return Reply.Refuse(
+                $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes.");
+        }
+
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
         var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
@@ -53,8 +68,29 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Rules = await KeepingCheck.OfAsync(session, logged, species, request),
             LinesAreDown = down is not null,
         };
-        return answer.Of(logged, crewBest, ownBest, taken.Named);
+        var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
+        return reply with
+        {
+            Lines = [.. reply.Lines, .. await WhoseAsync(request, session, logged.Number)],
+            Actions = [.. reply.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge), Correction(logged.Number)],
+        };
     }
+
+    // A fish on somebody else's photo is logged for whoever logs it: nobody enters another's catch in silence.
+    private async Task<IEnumerable<string>> WhoseAsync(Request request, CrewSession session, long number)
+    {
+        if (!request.TryGet(options.Poster, out var poster) || poster.Id == request.Caller.Member)
+        {
+            return [];
+        }
+
+        var name = (await new MemberRepository(session).FindAsync(poster.Id))?.Name ?? "somebody else";
+        return [$"Logged as {request.Caller.Name}'s; {name} posted it. If it is their fish, /catch void catch:{number} and let them log it."];
+    }
+
+    private ReplyAction Correction(long number) => ReplyAction.Form(
+        "Correct it", "catch edit", new Dictionary<string, string> { [options.Number.Name] = $"{number}" },
+        options.Length, options.Weight, options.Depth, options.Lure, options.Note);
 
     private CatchEntry Entry(Request request, TakenOver taken, string? water, CatchPlace place) => new()
     {
@@ -74,7 +110,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Line = request.TryGet(options.Line, out var line) ? line : null,
         Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
         Note = request.GetOr(options.Note, null!),
-        Photo = request.GetOr(options.Photo, null!),
+        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
     };
 
     private static T? Given<T>(Request request, CommandOption<T> option)

@@ -9,9 +9,17 @@ namespace CrewBot.Chat.Catches;
 /// <param name="Clock">The time by the caller's clock.</param>
 public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly Clock)
 {
+    /// <summary>The very instant, where a message or a photo says it; null where a person does.</summary>
+    public DateTimeOffset? Instant { get; init; }
+
     /// <summary>The instant that is meant by somebody who speaks at another, by their clock.</summary>
     public DateTimeOffset From(DateTimeOffset spoken, TimeZoneInfo zone)
     {
+        if (Instant is { } instant)
+        {
+            return TimeZoneInfo.ConvertTime(instant, zone);
+        }
+
         var here = TimeZoneInfo.ConvertTime(spoken, zone);
         if (Ago is { } ago)
         {

@@ -9,12 +9,15 @@ public sealed partial class MomentReader : OptionReader<Moment>
 {
     private static readonly string[] Clocks = ["H:mm", "HH:mm"];
 
+    // What a message's own time is given as.
+    private const string InstantForm = "yyyy-MM-dd't'HH:mm:ss'z'";
+
     public override string Accepts => "10 min ago, 14:20, yesterday 16:05 or 2027-01-16 14:20";
 
     public override Reading<Moment> Read(string text, CrewUnits units)
     {
         var said = string.Join(' ', text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (ReadAgo(said) ?? ReadClock(said)) is { } moment
+        return (ReadAgo(said) ?? ReadClock(said) ?? ReadInstant(said)) is { } moment
             ? moment
             : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
     }
@@ -54,11 +57,17 @@ public sealed partial class MomentReader : OptionReader<Moment>
         {
             [] or ["today"] => new Moment(null, 0, null, clock),
             ["yesterday"] => new Moment(null, 1, null, clock),
+            ["tomorrow"] => new Moment(null, -1, null, clock),
             [var date] when DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) =>
                 new Moment(null, 0, day, clock),
             _ => null,
         };
     }
+
+    private static Moment? ReadInstant(string said) =>
+        DateTimeOffset.TryParseExact(said, InstantForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var instant)
+            ? new Moment(null, 0, null, default) { Instant = instant }
+            : null;
 
     [GeneratedRegex(@"^(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?) ?(?<unit>min|mins|minutes?|h|hours?|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex AgoText();

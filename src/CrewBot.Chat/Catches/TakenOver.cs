@@ -38,6 +38,12 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
     /// <summary>The depth, for a fish of this water.</summary>
     public ExactLength? Depth(string? water)
     {
+        if (down?.Depth is { } fished)
+        {
+            _fromLines.Add(CatchWords.Depth(fished, request));
+            return fished;
+        }
+
         if (Last(SameHole) is not { } fish || fish.Water != water || fish.Entry.Depth is not { } depth)
         {
             return null;
@@ -64,6 +70,12 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
     /// <summary>The mood, for a fish of this species and water.</summary>
     public string? Mood(string species, string? water)
     {
+        if (down?.Mood is { } willing)
+        {
+            _fromLines.Add($"{willing} mood");
+            return willing;
+        }
+
         if (Last(SameMood) is not { } fish || fish.Water != water || fish.Entry.Species != species || fish.Entry.Mood is not { } mood)
         {
             return null;

@@ -1,6 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
+using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Catches;
 
@@ -25,6 +26,7 @@ public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             }
 
             await catches.VoidAsync(entry!, member.Id, request.At);
+            await new BoardRepository(session).TouchOfCatchAsync(number);
             return new Reply
             {
                 Headline = $"No longer counts: {CatchWords.Row(entry!, knowledge, request)}",

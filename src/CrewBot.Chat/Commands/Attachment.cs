@@ -37,6 +37,11 @@ public sealed record Attachment(Uri Address, string Name)
         }
     }
 
+    /// <summary>What names the file for good: the platform's addresses bear a signature that ends within a day, and go without it.</summary>
+    public string Reference => Id is null
+        ? Address.AbsoluteUri
+        : $"{Address.GetLeftPart(UriPartial.Path)}#{IdKey}={Uri.EscapeDataString(Id)}";
+
     /// <summary>Reads a link, with or without what <see cref="Text"/> says behind it.</summary>
     public static Attachment Of(Uri link)
     {

@@ -9,6 +9,12 @@ namespace CrewBot.Chat.Commands;
 public sealed record CommandCall(
     string Id, DateTimeOffset At, Caller Caller, string Path, IReadOnlyDictionary<string, string> Options)
 {
+    /// <summary>Where it was given, a place that posts can go to: a channel, or the terminal's own word; null where there is none.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Options that the circumstances give, such as the time of a message: they give way to what the person says.</summary>
+    public IReadOnlyDictionary<string, string> Given { get; init; } = new Dictionary<string, string>();
+
     /// <summary>Opens the files that the options name.</summary>
     public IGivenFiles Files { get; init; } = NoFiles.Instance;
 }

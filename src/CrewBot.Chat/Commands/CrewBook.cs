@@ -13,6 +13,7 @@ public sealed class CrewBook : IAsyncDisposable
     private readonly string? _path;
     private readonly SemaphoreSlim _opening = new(1, 1);
     private readonly ConcurrentDictionary<string, (long Revision, IReadOnlyList<WaterRules> Waters)> _waters = new();
+    private readonly TaskCompletionSource<Database> _opened = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private Database? _database;
 
     private CrewBook(string? path) => _path = path;
@@ -84,13 +85,30 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    /// <summary>The database, for work that nobody asks for: waits until there is one and somebody has opened it.</summary>
+    public async Task<Database> DatabaseAsync(CancellationToken cancellationToken)
+    {
+        try
+        {
+            if (File.Exists(_path))
+            {
+                return await OpenAsync(cancellationToken);
+            }
+        }
+        catch (StorageException)
+        {
+            // Whoever asks a command next is told why; what mends it is noticed then.
+        }
+
+        return await _opened.Task.WaitAsync(cancellationToken);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_database is not null)
         {
             await _database.DisposeAsync();
         }
-
     }
 
     private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
@@ -156,7 +174,9 @@ public sealed class CrewBook : IAsyncDisposable
         await _opening.WaitAsync(cancellationToken);
         try
         {
-            return _database ??= await Database.OpenAsync(_path, cancellationToken);
+            _database ??= await Database.OpenAsync(_path, cancellationToken);
+            _opened.TrySetResult(_database);
+            return _database;
         }
         finally
         {

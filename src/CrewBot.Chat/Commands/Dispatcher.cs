@@ -40,6 +40,14 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
         return RequestReading.FindShortfall(call with { Caller = caller }, handler.Info);
     }
 
+    /// <summary>What this caller could mean by an option that is still being written, best first.</summary>
+    public async Task<IEnumerable<string>> SuggestAsync(
+        Caller caller, string path, string optionName, string begun, CancellationToken cancellationToken) =>
+        catalog.TryFind(path, out var handler)
+        && handler.Info.Options.FirstOrDefault(option => option.Name == optionName) is { } option
+            ? option.Suggest(begun, await book.WithSettingsAsync(caller, cancellationToken))
+            : [];
+
     private async Task<Reply> AnswerAsync(CommandCall call, ICommandHandler handler, CancellationToken cancellationToken)
     {
         var info = handler.Info;

@@ -27,12 +27,15 @@ public sealed record MessageMenu(string Label)
     /// </summary>
     public IReadOnlyList<CommandOption> Fields { get; init; } = [];
 
-    /// <summary>The options that the message gives.</summary>
-    public Dictionary<string, string> OptionsFrom(ChatMessage message)
+    /// <summary>What the message says, as an option.</summary>
+    public Dictionary<string, string> SaidIn(ChatMessage message) =>
+        Text is not null && message.Text.Trim() is { Length: > 0 } text ? new() { [Text.Name] = text } : [];
+
+    /// <summary>What stands around the message: it gives way to what the message says.</summary>
+    public Dictionary<string, string> GivenBy(ChatMessage message)
     {
         (CommandOption? Option, string? Text)[] given =
         [
-            (Text, message.Text.Trim()),
             (Author, Author?.Kind is OptionKind.Person ? message.Author.Text : message.AuthorName),
             (SentAt, message.SentAt.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ssZ", CultureInfo.InvariantCulture)),
             (Link, message.Link?.AbsoluteUri),

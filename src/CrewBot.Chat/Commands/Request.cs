@@ -19,6 +19,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
 
     public Caller Caller => call.Caller;
 
+    /// <summary>Where it was given, a place that posts can go to; null where there is none.</summary>
+    public string? Place => call.Place;
+
     public CrewUnits Units => call.Caller.Units;
 
     /// <summary>Opens the files that the options name.</summary>

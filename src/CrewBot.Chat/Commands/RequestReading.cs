@@ -66,17 +66,19 @@ internal static class RequestReading
 
     private static Expansion? Expand(CommandCall call, CommandInfo info, out IReadOnlyDictionary<string, string> written)
     {
-        written = call.Options;
-        if (info.Shorthand is not { } shorthand
-            || !call.Options.TryGetValue(shorthand.Words.Name, out var words)
-            || FaultOf(shorthand.Words, words) is not null)
+        var expansion = info.Shorthand is { } shorthand
+            && call.Options.TryGetValue(shorthand.Words.Name, out var words)
+            && FaultOf(shorthand.Words, words) is null
+                ? shorthand.Expand(words, call.Caller)
+                : null;
+        if (expansion is null && call.Given.Count == 0)
         {
+            written = call.Options;
             return null;
         }
 
-        var expansion = shorthand.Expand(words, call.Caller);
         var all = new Dictionary<string, string>(call.Options);
-        foreach (var (name, text) in expansion.Options)
+        foreach (var (name, text) in (expansion?.Options ?? []).Concat(call.Given))
         {
             all.TryAdd(name, text);
         }

@@ -3,6 +3,9 @@ namespace CrewBot.Chat.Commands;
 /// <summary>Tells the asker what their words were read as and what was assumed, so that nothing is guessed in silence.</summary>
 internal static class Understanding
 {
+    // A whole message may have been read.
+    private const int MostNamed = 8;
+
     public static IEnumerable<string> Of(Request request, IReadOnlyList<string> assumed)
     {
         var parts = new List<string>();
@@ -11,7 +14,8 @@ internal static class Understanding
             parts.Add($"Heard: {string.Join(", ", expansion.Options.Select(option => $"{option.Key} {option.Value}"))}.");
             if (expansion.NotUnderstood.Count > 0)
             {
-                parts.Add($"Not understood: {string.Join(", ", expansion.NotUnderstood.Select(Quoting.Quote))}.");
+                var more = expansion.NotUnderstood.Count > MostNamed ? ", …" : "";
+                parts.Add($"Not understood: {string.Join(", ", expansion.NotUnderstood.Take(MostNamed).Select(Quoting.Quote))}{more}.");
             }
         }
 

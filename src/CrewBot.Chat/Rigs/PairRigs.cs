@@ -69,8 +69,8 @@ public sealed class PairRigs(RigOptions options, RigShorthand shorthand, RigPlan
                 ? $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: one line, {pair.Caller.Presentation.Name}"
                 : $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {pair.Caller.Presentation.Name} calls, {pair.Sitter?.Presentation.Name ?? "no sitter"} sits",
             Lines = said,
-            Figures = [.. Figures(ask, pair)],
-            Reasons = [.. Reasons(pair, request)],
+            Figures = new WhenRead<Figure>(() => Figures(ask, pair)),
+            Reasons = new WhenRead<string>(() => Reasons(pair, request)),
             Cautions = RigWords.CautionsOf(ask, [.. RigsOf(pair)], show),
             Pictures = [new Picture { Kind = "rig", Compose = () => RigPictures.Of(ask, pair, request) }],
             Actions = ReplyAction.WhyAndShare(request),

@@ -39,18 +39,20 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
         {
             Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}",
             Lines = lines,
-            Figures =
-            [
-                .. RigFigures.Of(ask, first),
-                .. RigFigures.Of(first, ""),
-                .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
-            ],
-            Reasons = [.. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")],
+            Figures = new WhenRead<Figure>(() => FiguresOf(ask, plan)),
+            Reasons = new WhenRead<string>(() => first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")),
             Cautions = RigWords.CautionsOf(ask, [first], show),
             Pictures = [new Picture { Kind = "rig", Compose = () => RigPictures.Of(ask, first, request) }],
             Actions = Actions(request, question, first),
         };
     }
+
+    private static IEnumerable<Figure> FiguresOf(RigAsk ask, RigPlan plan) =>
+    [
+        .. RigFigures.Of(ask, plan.First),
+        .. RigFigures.Of(plan.First, ""),
+        .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
+    ];
 
     private List<ReplyAction> Actions(Request request, RigQuestion question, Rig rig)
     {

@@ -44,7 +44,7 @@ public sealed class RigShorthand : Shorthand
         var without = new List<string>();
         var missed = new List<string>();
         var vocabularies = _vocabularies.Append((_options.Lake, WordMatch.WordsOf(caller.Waters))).ToList();
-        var said = words.Split([' ', ',', ';', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        var said = words.Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
         for (var at = 0; at < said.Length;)
         {
             at += Without(said, at, without)

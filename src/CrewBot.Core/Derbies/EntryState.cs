@@ -1,3 +1,4 @@
+using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
 
 namespace CrewBot.Core.Derbies;
@@ -50,6 +51,12 @@ public sealed record EntryState
     public bool IsDisputed { get; init; }
 
     public bool IsWithdrawn { get; init; }
+
+    /// <summary>What a record says of its one entry.</summary>
+    /// <param name="ledger">The events of one entry, in order.</param>
+    /// <returns>Null when nothing was entered.</returns>
+    public static EntryState? Of(IEnumerable<LedgerEvent> ledger) => ledger.Aggregate(
+        (EntryState?)null, (entry, written) => written is Entered entered ? entered.ToState() : ((EntryEvent)written).Change(entry!));
 
     /// <summary>Is there what the derby asks for, so that no steward is needed?</summary>
     public bool IsProven(Evidence evidence) => evidence switch

@@ -25,9 +25,18 @@ public sealed record CatchPosterior
     /// <summary>The posterior mean, which lies between the prior's and the crew's own rate.</summary>
     public CatchRate Mean => new(Shape / LineHours);
 
-    public static CatchPosterior Of(CatchPrior prior, Tally tally) => new(
-        (prior.Mean.PerLineHour * prior.Weight.Hours) + tally.Fish,
-        prior.Weight.Hours + tally.LineTime.Hours);
+    /// <summary>Weighs a crew's own fishing against what was expected.</summary>
+    /// <param name="prior">What was expected.</param>
+    /// <param name="tally">The crew's fish and line-hours.</param>
+    /// <param name="bunching">How bunched the fish came, 1 or more: fish and hours are divided by it, their rate stays.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="bunching"/> is below 1.</exception>
+    public static CatchPosterior Of(CatchPrior prior, Tally tally, double bunching = 1)
+    {
+        ValidRange.Closed(bunching, 1, double.MaxValue, "", nameof(bunching));
+        return new CatchPosterior(
+            (prior.Mean.PerLineHour * prior.Weight.Hours) + (tally.Fish / bunching),
+            prior.Weight.Hours + (tally.LineTime.Hours / bunching));
+    }
 
     /// <summary>Gives the central credible interval.</summary>
     /// <param name="probability">Above 0 and below 1, such as 0.95.</param>

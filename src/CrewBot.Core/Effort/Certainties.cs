@@ -14,7 +14,7 @@ public static class Certainties
     /// <param name="other">The other's.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is no probability.</exception>
     public static Certainty Of(double chance, Tally one, Tally other) =>
-        Math.Min(one.LineTime.Hours, other.LineTime.Hours) < LeastLineHours
+        !HasHours(one) || !HasHours(other)
             ? Certainty.TooEarly
             : ValidRange.Closed(chance, 0, 1, "(a probability)", nameof(chance)) switch
             {
@@ -23,6 +23,9 @@ public static class Certainties
                 < NearlyCertainFrom => Certainty.Likely,
                 _ => Certainty.NearlyCertain,
             };
+
+    /// <summary>Whether a cell was fished long enough to be compared.</summary>
+    internal static bool HasHours(Tally tally) => tally.LineTime.Hours >= LeastLineHours;
 
     /// <summary>How a crew says it.</summary>
     public static string Words(this Certainty certainty) => certainty switch

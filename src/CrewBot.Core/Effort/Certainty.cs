@@ -3,7 +3,7 @@ namespace CrewBot.Core.Effort;
 /// <summary>How sure it is that one way of fishing beats another. The bands are judgement.</summary>
 public enum Certainty
 {
-    /// <summary>One of the two has had fewer than 5 line-hours.</summary>
+    /// <summary>One of those compared has had fewer than 5 line-hours.</summary>
     TooEarly,
 
     /// <summary>Below 70 %.</summary>

@@ -4,4 +4,8 @@ namespace CrewBot.Core.Effort;
 /// <param name="Key">Names it; no two cells share one.</param>
 /// <param name="Tally">The crew's fish and line-hours on it.</param>
 /// <param name="Prior">What the trade expects of it.</param>
-public sealed record EffortCell(string Key, Tally Tally, CatchPrior Prior);
+public sealed record EffortCell(string Key, Tally Tally, CatchPrior Prior)
+{
+    /// <summary>How bunched the fish came, 1 or more: the evidence is divided by it.</summary>
+    public double Bunching { get; init; } = 1;
+}

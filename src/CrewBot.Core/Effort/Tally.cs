@@ -27,6 +27,15 @@ public readonly record struct Tally
     /// Sums spells, so that the rate of the whole is the ratio of means, Σ catch/Σ line-hours: the estimator for completed
     /// spells (Pollock, Jones and Brown 1994, American Fisheries Society Special Publication 25, from memory).
     /// </summary>
-    public static Tally Total(IEnumerable<Tally> spells) => spells.Aggregate(
-        new Tally(0, Duration.Zero), (sum, spell) => new Tally(sum.Fish + spell.Fish, sum.LineTime + spell.LineTime));
+    public static Tally Total(IEnumerable<Tally> spells)
+    {
+        var (fish, hours) = (0, 0.0);
+        foreach (var spell in spells)
+        {
+            fish += spell.Fish;
+            hours += spell.LineTime.Hours;
+        }
+
+        return new Tally(fish, Duration.FromHours(hours));
+    }
 }

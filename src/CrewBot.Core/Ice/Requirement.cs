@@ -39,7 +39,7 @@ public sealed record Requirement(IReadOnlyList<IceFigure> Figures, FormattableSt
     }
 
     private static FormattableString? WhyNot(IceLoad load, AuthorityTable? authority, bool permitted, AirSince air) =>
-        air.FellSuddenly ? $"the air fell by 20 °C or more within a day, which cracks ice: stay off for a day (common practice)"
+        air.FellSuddenly ? $"the air fell by 20 °C or more within a day, which cracks ice: stay off for a day (a figure from memory, to be confirmed)"
         : load.StandsTooLong ? $"nothing published here is for what stands longer than {IceLoad.LongestStay.Hours:0} h: ask the local authority"
         : !load.IsRoadVehicle ? null
         : authority?.AdvisesAgainst.Contains(load.Use) == true ? $"{authority.Name} ({authority.Date}) advises against it at any thickness: do not drive"

@@ -65,8 +65,8 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
                 var last = rung == knowledge.Outfits.Count - 1 && (join == _joins[^1] || tied.Join != join);
                 if ((holds && !OutlastsMainline(tied)) || last)
                 {
-                    var why = new LineReasons(ask, presentation, outfit, tied, pull, _joins[0]);
-                    return new RigParts(outfit, tied, why.Give(usual, start, rung, tooWeak));
+                    var step = new OutfitStep(usual, start, rung, tooWeak);
+                    return new RigParts(outfit, tied, new LineReasons(ask, presentation, outfit, tied, _joins[0], step));
                 }
 
                 tooWeak |= !holds;

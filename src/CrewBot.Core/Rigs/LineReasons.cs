@@ -6,21 +6,17 @@ namespace CrewBot.Core.Rigs;
 
 /// <summary>Says why a rig's lines are what they are.</summary>
 internal sealed class LineReasons(
-    RigAsk ask, Presentation presentation, Outfit outfit, TiedRig tied, Force pull, Knot usualJoin)
+    RigAsk ask, Presentation presentation, Outfit outfit, TiedRig tied, Knot usualJoin, OutfitStep step)
 {
     // The spool of a small winter reel: common practice.
     private static readonly Length CoilOfSmallSpool = Length.FromMillimeters(35);
 
     /// <summary>Gives the reasons, reel to lure.</summary>
-    /// <param name="usual">The rung that the presentation takes for this class of fish.</param>
-    /// <param name="start">The rung after the size of the fish had its say.</param>
-    /// <param name="rung">The rung that was taken.</param>
-    /// <param name="tooWeak">A lighter rung would not have held the fish; otherwise wire asked for the heavier one.</param>
-    public IReadOnlyList<Reason> Give(int usual, int start, int rung, bool tooWeak)
+    public IReadOnlyList<Reason> Give()
     {
         var reasons = new List<Reason>
         {
-            new("rod", Rod(usual, start, rung, tooWeak)),
+            new("rod", Rod()),
             new("mainline", Mainline()),
         };
         if (tied.Leader is { } leader)
@@ -35,12 +31,12 @@ internal sealed class LineReasons(
         return reasons;
     }
 
-    private FormattableString Rod(int usual, int start, int rung, bool tooWeak) => rung > start && tooWeak
-        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {pull}, has to hold at the weakest knot's low end."
-        : rung > start
+    private FormattableString Rod() => step.Taken > step.Start && step.TooWeak
+        ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {WorkingPull.Of(ask.Species.Weights[ask.Size])}, has to hold at the weakest knot's low end."
+        : step.Taken > step.Start
         ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: on lighter line the wire outlasts the mainline, and a fish swims off with all of it."
-        : start != usual
-            ? $"The {outfit.Name} ({outfit.Rod}): one step {(start > usual ? "up" : "down")} for a {Size()} fish."
+        : step.Start != step.Usual
+            ? $"The {outfit.Name} ({outfit.Rod}): one step {(step.Start > step.Usual ? "up" : "down")} for a {Size()} fish."
             : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
     private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"

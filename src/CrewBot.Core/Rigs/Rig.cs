@@ -4,8 +4,13 @@ using UnitsNet;
 namespace CrewBot.Core.Rigs;
 
 /// <summary>A complete rig with what it is made of, how it is fished, its numbers and why it is so.</summary>
+/// <remarks>Numbers, reasons and cautions are worked out when they are first asked for.</remarks>
 public sealed record Rig
 {
+    private readonly RigDetails _details;
+
+    internal Rig(RigDetails details) => _details = details;
+
     public required Presentation Presentation { get; init; }
 
     public required Outfit Outfit { get; init; }
@@ -26,7 +31,7 @@ public sealed record Rig
     public required HookSize Hook { get; init; }
 
     /// <summary>Nothing lighter gets down here, or is made.</summary>
-    public required bool IsLightest { get; init; }
+    public bool IsLightest => _details.IsLightest;
 
     /// <summary>Nothing heavier is made.</summary>
     public required bool IsHeaviest { get; init; }
@@ -34,11 +39,11 @@ public sealed record Rig
     /// <summary>Null when the presentation takes none.</summary>
     public Bait? Bait { get; init; }
 
-    public required RigNumbers Numbers { get; init; }
+    public RigNumbers Numbers => field ??= _details.NumbersOf(this);
 
-    public required IReadOnlyList<Reason> Reasons { get; init; }
+    public IReadOnlyList<Reason> Reasons => field ??= _details.ReasonsOf(this);
 
-    public required IReadOnlyList<Caution> Cautions { get; init; }
+    public IReadOnlyList<Caution> Cautions => field ??= _details.CautionsOf(this);
 
     /// <summary>Rules of the water that touch this rig and are not known, in words: "lead", "live bait".</summary>
     public required IReadOnlyList<string> OpenRules { get; init; }

@@ -84,7 +84,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         return bait.Made is { } morsel ? Assemble(ask, presentation, parts, chosen, morsel) : bait.Obstacle!;
     }
 
-    private Choice<Rig> Assemble(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure chosen, ChosenBait bait)
+    private Rig Assemble(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure chosen, ChosenBait bait)
     {
         var hook = HookChooser.Choose(ask, presentation, chosen.Size);
         var tied = parts.Tied with
@@ -92,38 +92,18 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             Lure = chosen.Lure,
             Hook = knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook),
         };
-        if (RigArithmetic.Of(ask, tied, chosen.Lure, knowledge.Lines["nylon"]) is not { } numbers)
-        {
-            return (FormattableString)$"no {presentation.Name} gets down to {ask.Depth} in {ask.Current} of current";
-        }
-
-        var near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom;
-        var height = HeightIn(ask, presentation);
-        return new Rig
+        return new Rig(new RigDetails(ask, knowledge, parts.Why, chosen, bait))
         {
             Presentation = presentation,
             Outfit = parts.Outfit,
             Tied = tied,
             Lure = chosen.Lure,
             LureLength = chosen.Size.Length,
-            Near = near,
-            Height = height,
+            Near = presentation.OffBottom is null ? ask.Species.Station.Near : StationNear.Bottom,
+            Height = HeightIn(ask, presentation),
             Hook = hook,
-            IsLightest = chosen.IsLightest,
             IsHeaviest = chosen.IsHeaviest,
             Bait = bait.Bait,
-            Numbers = numbers,
-            Reasons =
-            [
-                PresentationWhy(ask, presentation),
-                .. parts.Reasons,
-                .. chosen.Reasons,
-                new("hook", HookChooser.Why(ask, presentation, hook)),
-                new("bait", bait.Why),
-                new("where", WhereWhy(ask, near, height)),
-                .. RigWorkings.Of(ask, tied, chosen.Lure, numbers),
-            ],
-            Cautions = RigCautions.For(ask, presentation, tied, numbers),
             OpenRules = OpenRules.For(ask.Rules, presentation, chosen.Lure.Material, bait.Bait),
         };
     }
@@ -134,30 +114,6 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         var usual = (presentation.OffBottom ?? ask.Species.Station.Gap)[ask.Mood];
         var most = ask.Depth / 2;
         return usual > most ? most : usual;
-    }
-
-    private static FormattableString WhereWhy(RigAsk ask, StationNear near, Length height)
-    {
-        var mood = ask.Mood.ToString().ToLowerInvariant();
-        return near switch
-        {
-            StationNear.Fish => $"{height:gap} above {mood} {ask.Species.Name}: they look and feed upwards.",
-            StationNear.Ice => (FormattableString)$"{height:gap} under the ice is where {mood} {ask.Species.Name} cruise.",
-            _ when height.Meters == 0 => $"On the bottom is where {mood} {ask.Species.Name} find it.",
-            _ => $"{height:gap} off bottom is where {mood} {ask.Species.Name} take it.",
-        };
-    }
-
-    private static Reason PresentationWhy(RigAsk ask, Presentation presentation)
-    {
-        var mood = ask.Mood.ToString().ToLowerInvariant();
-        var order = ask.Species.Presentations[ask.Mood].ToList().IndexOf(presentation.Key);
-        return new("presentation", order switch
-        {
-            0 => $"A {presentation.Name} is the first thing to show {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            > 0 => $"A {presentation.Name} is number {order + 1} for {mood} {ask.Species.Name}; it calls {presentation.Calls}.",
-            _ => (FormattableString)$"A {presentation.Name}, as you asked; not a usual choice for {mood} {ask.Species.Name}.",
-        });
     }
 
     private static FormattableString? RuledOut(RigAsk ask, Presentation presentation)

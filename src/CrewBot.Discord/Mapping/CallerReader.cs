@@ -17,11 +17,13 @@ internal static class CallerReader
     private const int ManageEvents = 33;
     private const string UsualLocale = "en-US";
 
-    public static Caller Read(Interaction interaction) => new(
+    /// <param name="interaction">What they did.</param>
+    /// <param name="units">What units everybody speaks in who set none; null to go by the language.</param>
+    public static Caller Read(Interaction interaction, CrewUnits? units = null) => new(
         interaction.GuildId?.ToString(),
         interaction.Actor?.Id?.ToString() ?? "",
         RoleOf(interaction.Member?.Permissions),
-        UnitsOf(interaction.GuildLocale ?? interaction.Locale),
+        units ?? UnitsOf(interaction.GuildLocale ?? interaction.Locale),
         interaction.Locale ?? UsualLocale)
     {
         Name = interaction.Actor is { } person ? NameOf(interaction.Member, person) : "",

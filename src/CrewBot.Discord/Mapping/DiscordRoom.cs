@@ -29,7 +29,7 @@ public sealed class DiscordRoom : IDisposable
         var codec = new PressCodec(catalog, new PressMemory());
         var cards = new CardWriter(new ButtonRows(codec));
         var router = new InteractionRouter(
-            api, catalog, dispatcher, codec, cards, new SentFiles(_files, options.ApiBaseAddress), clock, logs.CreateLogger<InteractionRouter>());
+            api, catalog, dispatcher, codec, cards, options.Units, new SentFiles(_files, options.ApiBaseAddress), clock, logs.CreateLogger<InteractionRouter>());
         Posts = new ChannelPosts(api, cards);
         _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
         _gateway = new GatewayClient(

@@ -13,6 +13,7 @@ internal sealed class InteractionRouter(
     Dispatcher dispatcher,
     PressCodec codec,
     CardWriter cards,
+    CrewUnits? units,
     IGivenFiles files,
     TimeProvider clock,
     ILogger<InteractionRouter> log) : IInteractionHandler
@@ -22,7 +23,8 @@ internal sealed class InteractionRouter(
 
     private readonly SeenInteractions _seen = new();
     private readonly AnswerForm _forms = new(catalog, codec);
-    private readonly Suggestions _suggestions = new(catalog);
+    private readonly Suggestions _suggestions = new(dispatcher);
+    private readonly NewestOnly _suggesting = new();
     private readonly IReadOnlyList<MenuCommand> _menu = MenuCommand.In(catalog);
 
     public async Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken)
@@ -78,21 +80,21 @@ internal sealed class InteractionRouter(
     private async Task OnMenuAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
         var menu = _menu.FirstOrDefault(menu => menu.Name == data.Name && menu.Type == data.Type);
-        if (menu?.OptionsFrom(received.Interaction) is not { } options)
+        if (menu?.On(received.Interaction, CallOf(received, menu.Info.Path, new Dictionary<string, string>())) is not { } call)
         {
             await SayAsync(received, "That menu command is gone. Ask again with a slash command.", cancellationToken);
             return;
         }
 
         if (menu is { Type: CommandType.Message, Info.OnMessage.Fields: [_, ..] fields }
-            && await dispatcher.FindShortfallAsync(CallOf(received, menu.Info.Path, options), cancellationToken) is { } known
+            && await dispatcher.FindShortfallAsync(call, cancellationToken) is { } known
             && _forms.Of(new Press(PressKind.Open, menu.Info.Path, known) { Fields = [.. fields.Select(field => field.Name)] }) is { } form)
         {
             await OpenAsync(received, form, cancellationToken);
             return;
         }
 
-        await AnswerAsync(received, menu.Info.Path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+        await AnswerAsync(received, call, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
     }
 
     private async Task OnPressAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
@@ -144,18 +146,26 @@ internal sealed class InteractionRouter(
             TimeLeft(received), cancellationToken);
 
     private CommandCall CallOf(ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options) =>
-        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction), path, options) { Files = files };
+        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction, units), path, options)
+        {
+            Files = files,
+            Place = received.Interaction.ChannelId?.ToString(),
+        };
 
-    private async Task AnswerAsync(
+    private Task AnswerAsync(
         ReceivedInteraction received,
         string path,
         IReadOnlyDictionary<string, string> options,
         CardPurpose purpose,
         AnswerPlan plan,
-        CancellationToken cancellationToken)
+        CancellationToken cancellationToken) =>
+        AnswerAsync(received, CallOf(received, path, options), purpose, plan, cancellationToken);
+
+    private async Task AnswerAsync(
+        ReceivedInteraction received, CommandCall call, CardPurpose purpose, AnswerPlan plan, CancellationToken cancellationToken)
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var reply = await dispatcher.AnswerAsync(CallOf(received, path, options), cancellationToken);
+        var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         await exchange.AnswerAsync(cards.Write(reply, purpose));
     }
 
@@ -169,9 +179,18 @@ internal sealed class InteractionRouter(
     {
         try
         {
-            await api.AnswerAsync(
-                received.Interaction.Id, received.Interaction.Token, _suggestions.For(data),
-                WireJson.Default.ChoicesResponse, [], TimeLeft(received), cancellationToken);
+            await _suggesting.RunAsync(
+                received.Interaction.Actor?.Id ?? default,
+                received.Interaction.Id,
+                async dropped => await api.AnswerAsync(
+                    received.Interaction.Id, received.Interaction.Token,
+                    await _suggestions.ForAsync(data, CallerReader.Read(received.Interaction, units), dropped),
+                    WireJson.Default.ChoicesResponse, [], TimeLeft(received), dropped),
+                cancellationToken);
+        }
+        catch (OperationCanceledException) when (!cancellationToken.IsCancellationRequested)
+        {
+            log.LogDebug("{Interaction}: dropped, the next letter was typed", received.Interaction);
         }
         catch (DiscordApiException late)
         {

@@ -15,8 +15,8 @@ internal sealed record MenuCommand(string Name, CommandType Type, CommandInfo In
         .. catalog.Commands.Where(info => info.OnPerson is not null).Select(info => new MenuCommand(info.OnPerson!.Label, CommandType.User, info)),
     ];
 
-    /// <summary>The options that what it was called on gives; null when the platform left it out.</summary>
-    public Dictionary<string, string>? OptionsFrom(Interaction interaction)
+    /// <summary>The call with the options that what it was called on gives; null when the platform left that out.</summary>
+    public CommandCall? On(Interaction interaction, CommandCall call)
     {
         if (interaction.Data?.TargetId is not { } target)
         {
@@ -25,11 +25,15 @@ internal sealed record MenuCommand(string Name, CommandType Type, CommandInfo In
 
         if (Type is CommandType.User)
         {
-            return new() { [Info.OnPerson!.Person.Name] = new Person(target.ToString()).Text };
+            return call with { Options = new Dictionary<string, string> { [Info.OnPerson!.Person.Name] = new Person(target.ToString()).Text } };
         }
 
-        return interaction.Data.Resolved?.Messages?.GetValueOrDefault(target) is { } message
-            ? Info.OnMessage!.OptionsFrom(MessageReader.Read(message, target, interaction))
-            : null;
+        if (interaction.Data.Resolved?.Messages?.GetValueOrDefault(target) is not { } message)
+        {
+            return null;
+        }
+
+        var seen = MessageReader.Read(message, target, interaction);
+        return call with { Options = Info.OnMessage!.SaidIn(seen), Given = Info.OnMessage.GivenBy(seen) };
     }
 }

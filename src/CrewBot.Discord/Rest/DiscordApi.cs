@@ -79,6 +79,17 @@ internal sealed class DiscordApi(RestClient rest)
             WireJson.Default.Channel,
             cancellationToken);
 
+    /// <summary>Opens the direct messages with a person, or finds them.</summary>
+    /// <returns>The channel.</returns>
+    public async Task<Snowflake> OpenDirectChannelAsync(Snowflake person, CancellationToken cancellationToken)
+    {
+        var channel = await rest.SendAsync(
+            Request(Routes.DirectChannel, new DirectChannelBody(person), WireJson.Default.DirectChannelBody),
+            WireJson.Default.Channel,
+            cancellationToken);
+        return channel.Id ?? throw new DiscordApiException(Routes.DirectChannel, "gave the channel no id");
+    }
+
     public Task<CommandDefinition[]> ListCommandsAsync(
         Snowflake application, Snowflake? guild, CancellationToken cancellationToken) =>
         rest.SendAsync(

@@ -11,6 +11,10 @@ internal static class Routes
     public static readonly Route GatewayAdvice = Read("gateway/bot", "gateway/bot");
     public static readonly Route CurrentApplication = Read("applications/@me", "applications/@me");
 
+    /// <summary>There is one direct channel with each person: opening it again finds it.</summary>
+    public static readonly Route DirectChannel =
+        new(HttpMethod.Post, "users/@me/channels", "users/@me/channels") { Repetition = Repetition.Always };
+
     /// <summary>A repeated first answer is refused by its own code, which then means that the first one arrived.</summary>
     public static Route Callback(Snowflake interaction, string token) =>
         new(HttpMethod.Post, "interactions/{id}/{token}/callback", $"interactions/{interaction}/{Escape(token)}/callback")

@@ -22,6 +22,7 @@ namespace CrewBot.Discord.Wire;
 [JsonSerializable(typeof(CommandDefinition[]))]
 [JsonSerializable(typeof(MessageBody))]
 [JsonSerializable(typeof(ThreadBody))]
+[JsonSerializable(typeof(DirectChannelBody))]
 [JsonSerializable(typeof(MessageResponse))]
 [JsonSerializable(typeof(DeferredResponse))]
 [JsonSerializable(typeof(ChoicesResponse))]

@@ -55,6 +55,8 @@ public sealed class CatchRepository(CrewSession session)
 
     private const string FindSql = SelectSql + " AND c.number = @Number";
 
+    private const string FindByPhotoSql = SelectSql + " AND c.photo = @Photo AND c.voided_at_ms IS NULL ORDER BY c.number LIMIT 1";
+
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
@@ -118,6 +120,10 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>The entry with a number, void or not; null when there is none.</summary>
     public async Task<LoggedCatch?> FindAsync(long number) =>
         (await session.FirstOrDefaultAsync<CatchRow>(FindSql, new { session.CrewId, Number = number }))?.ToCatch();
+
+    /// <summary>The entry that a photo belongs to; null when there is none.</summary>
+    public async Task<LoggedCatch?> FindByPhotoAsync(string photo) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo }))?.ToCatch();
 
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>

@@ -1,3 +1,5 @@
+using CrewBot.Core.Fish;
+
 namespace CrewBot.Storage.Catches;
 
 /// <summary>Lines of one angler in the water.</summary>
@@ -7,4 +9,11 @@ namespace CrewBot.Storage.Catches;
 /// <param name="Lines">How many lines.</param>
 /// <param name="DownAt">Since when, by the angler's clock.</param>
 /// <param name="UpAt">Until when; null while they are down.</param>
-public sealed record LineSpell(long Number, string? Water, string? Presentation, int Lines, DateTimeOffset DownAt, DateTimeOffset? UpAt);
+public sealed record LineSpell(long Number, string? Water, string? Presentation, int Lines, DateTimeOffset DownAt, DateTimeOffset? UpAt)
+{
+    /// <summary>How willing the fish were; null when nobody said.</summary>
+    public string? Mood { get; init; }
+
+    /// <summary>Depth of the water; null when nobody said.</summary>
+    public ExactLength? Depth { get; init; }
+}

@@ -24,6 +24,9 @@ public sealed class CrewSession
 
     internal long CrewId { get; }
 
+    /// <summary>Something was said that the pump must bring to its readers once it is on the disk.</summary>
+    internal bool RingsAfterwards { get; private set; }
+
     internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters) =>
         (await _connection.QueryAsync<T>(Command(sql, parameters))).AsList();
 
@@ -36,6 +39,8 @@ public sealed class CrewSession
     /// <summary>Runs a change.</summary>
     /// <returns>How many rows it touched.</returns>
     internal Task<int> ExecuteAsync(string sql, object parameters) => _connection.ExecuteAsync(Command(sql, parameters));
+
+    internal void RingAfterwards() => RingsAfterwards = true;
 
     private CommandDefinition Command(string sql, object parameters) =>
         new(sql, parameters, cancellationToken: _cancellationToken);

@@ -1,3 +1,4 @@
+using CrewBot.Storage.Outbox;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -20,6 +21,9 @@ public sealed class Database : IAsyncDisposable
 
     /// <summary>The whole path of the file.</summary>
     public string Path => _connections.Path;
+
+    /// <summary>Rings when something was said that is to be brought to its readers.</summary>
+    public Bell PostBell { get; } = new();
 
     /// <summary>The connection that writes, for tests that make it fail.</summary>
     internal SqliteConnection Writing => _writer.Connection;
@@ -71,12 +75,22 @@ public sealed class Database : IAsyncDisposable
     /// <exception cref="StorageException">The file can't be written.</exception>
     public async Task<T> WriteAsync<T>(string crew, Func<CrewSession, Task<T>> change, CancellationToken cancellationToken)
     {
+        CrewSession? last = null;
         try
         {
-            return await _writer.RunAsync(
-                async connection => await change(
-                    new CrewSession(connection, await _crews.FindOrAddAsync(connection, crew), cancellationToken)),
+            var result = await _writer.RunAsync(
+                async connection =>
+                {
+                    last = new CrewSession(connection, await _crews.FindOrAddAsync(connection, crew), cancellationToken);
+                    return await change(last);
+                },
                 cancellationToken);
+            if (last is { RingsAfterwards: true })
+            {
+                PostBell.Ring();
+            }
+
+            return result;
         }
         catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
         {
@@ -103,6 +117,11 @@ public sealed class Database : IAsyncDisposable
     /// <exception cref="StorageException">The file can't be read.</exception>
     public Task<IReadOnlyList<string>> CrewsAsync(CancellationToken cancellationToken) =>
         ReadAsync(CrewNumbers.KeysAsync, cancellationToken);
+
+    /// <summary>Where something is still to be said, over all crews.</summary>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    internal Task<IReadOnlyList<PlaceDue>> AgendaAsync(CancellationToken cancellationToken) =>
+        ReadAsync(Agenda.ReadAsync, cancellationToken);
 
     /// <summary>Waits for the writes under way and closes the file.</summary>
     public async ValueTask DisposeAsync()

@@ -29,6 +29,8 @@ public sealed class MemberRepository(CrewSession session)
     private const string AllSql =
         "SELECT id, name, role, units, platform_id FROM member WHERE crew_id = @CrewId AND platform_id IS NOT NULL ORDER BY name, id";
 
+    private const string NamesSql = "SELECT id, name FROM member WHERE crew_id = @CrewId";
+
     /// <summary>The person whom the platform knows by this id; null when they have stored nothing here.</summary>
     public async Task<CrewMember?> FindAsync(string platformId) =>
         Of(await session.FirstOrDefaultAsync<MemberRow>(FindSql, new { session.CrewId, PlatformId = platformId }));
@@ -64,11 +66,17 @@ public sealed class MemberRepository(CrewSession session)
     public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
         [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
 
+    /// <summary>What everybody is called, by number; who was erased too.</summary>
+    public async Task<IReadOnlyDictionary<long, string>> NamesAsync() =>
+        (await session.QueryAsync<NameRow>(NamesSql, new { session.CrewId })).ToDictionary(row => row.Id, row => row.Name);
+
     private static CrewMember? Of(MemberRow? row) =>
         row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units))
         {
             PlatformId = row.PlatformId,
         };
+
+    private sealed record NameRow(long Id, string Name);
 
     private sealed record MemberRow(long Id, string Name, string Role, string? Units, string? PlatformId);
 }

@@ -32,6 +32,41 @@ internal static class HeldTables
             "line_spell",
             "times with lines down",
             "DELETE FROM line_spell WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new(
+            "trip",
+            "trips they planned",
+            "UPDATE trip SET roster = json_remove(roster, '$.place', '$.note') WHERE crew_id = @CrewId AND planned_by = @MemberId")
+        {
+            Column = "planned_by",
+        },
+        new(
+            "gear",
+            "things in the box",
+            "DELETE FROM gear WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new(
+            "break_off",
+            "break-offs",
+            "DELETE FROM break_off WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        // Standings are counted from the record of a derby, so it stays; what was said in it, and which photo, does not.
+        new("derby", "derbies they set up", HeldTable.StaysSql),
+        new(
+            "derby_event",
+            "entries in the record of a derby that they made",
+            "UPDATE derby_event SET words = '' WHERE crew_id = @CrewId AND member_id = @MemberId AND words IS NOT NULL AND kind <> 'joined'"),
+        new(
+            "derby_event",
+            "entries in the record of a derby that name them",
+            HeldTable.StaysSql)
+        {
+            Column = "angler_id",
+        },
+        new(
+            "derby_entry",
+            "fish in a derby",
+            "UPDATE derby_entry SET photo_hash = NULL WHERE crew_id = @CrewId AND angler_id = @MemberId")
+        {
+            Column = "angler_id",
+        },
         // The request itself is remembered a while longer: sent again, it must not bring the person back.
         new(
             "handled_request",

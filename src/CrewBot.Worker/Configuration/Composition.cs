@@ -1,6 +1,7 @@
 using CrewBot.Chat;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Worker.Background;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -48,6 +49,7 @@ internal static class Composition
             services.AddTerminalRoom();
         }
 
+        services.AddBackground();
         return builder.Build();
     }
 

@@ -19,7 +19,8 @@ internal sealed class DiscordSettingsReader(IConfigurationRoot configuration, Li
     public static readonly IReadOnlyList<string> Keys = [Token, TokenFile, ApiBaseAddress, TestGuild, ShardCount, ShardIds];
 
     /// <summary>The options; null when there is no token, or a fault was added.</summary>
-    public DiscordOptions? Read()
+    /// <param name="units">What units callers speak in; null when nobody said.</param>
+    public DiscordOptions? Read(CrewUnits? units)
     {
         var count = ReadShardCount();
         var ids = ReadShardIds(count);
@@ -33,6 +34,7 @@ internal sealed class DiscordSettingsReader(IConfigurationRoot configuration, Li
                 ShardCount = count,
                 ShardIds = ids,
                 TestGuildId = guild,
+                Units = units,
             }
             : null;
     }

@@ -30,27 +30,30 @@ internal static class SettingsReader
         }
 
         var faults = UnknownKeys(configuration).ToList();
+        var units = ReadUnits(configuration[Units], faults);
         var settings = new Settings
         {
-            Units = ReadUnits(configuration[Units], faults),
+            Units = units ?? CrewUnits.Customary,
             KnowledgeFile = ReadPath(configuration, KnowledgeFile, faults),
             Database = ReadDatabase(configuration, faults) ?? UserFolders.StateOf(environment, "crew.db"),
-            Discord = new DiscordSettingsReader(configuration, faults).Read(),
+            Discord = new DiscordSettingsReader(configuration, faults).Read(units),
         };
         return new SettingsReading(faults.Count == 0 ? settings : null, faults);
     }
 
-    private static CrewUnits ReadUnits(string? value, List<string> faults)
+    private static CrewUnits? ReadUnits(string? value, List<string> faults)
     {
         switch (value?.ToLowerInvariant())
         {
-            case null or "customary":
+            case null:
+                return null;
+            case "customary":
                 return CrewUnits.Customary;
             case "metric":
                 return CrewUnits.Metric;
             default:
                 faults.Add($"{Units} is {Quoting.Quote(value)}: write customary or metric.");
-                return default;
+                return null;
         }
     }
 

@@ -47,6 +47,7 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             id ?? Guid.CreateVersion7().ToString("N"), at ?? clock.GetUtcNow(), caller, command.Path, command.Options)
         {
             Files = LocalFiles.Instance,
+            Place = TerminalPosts.Room,
         };
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
         if (reply.Problem is null)

@@ -9,4 +9,7 @@ internal interface ILineSource
     /// <summary>Waits for the next line.</summary>
     /// <returns>The line without its ending; null when there are no more.</returns>
     string? Next();
+
+    /// <summary>Writes something whole: above the line that is being typed, if there is one.</summary>
+    void WriteAbove(Action write);
 }

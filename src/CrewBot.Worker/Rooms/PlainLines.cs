@@ -5,14 +5,42 @@ namespace CrewBot.Worker.Rooms;
 /// <summary>Lines from a pipe, a file, or a terminal that can't be edited on.</summary>
 internal sealed class PlainLines(Surroundings surroundings) : ILineSource
 {
+    private readonly Lock _turn = new();
+    private bool _asks;
+
     public string? Next()
     {
-        if (surroundings is { InputIsTerminal: true, OutputIsTerminal: true })
+        Ask(surroundings is { InputIsTerminal: true, OutputIsTerminal: true });
+        var line = BoundedText.ReadLine(surroundings.Input);
+        Ask(false);
+        return line;
+    }
+
+    public void WriteAbove(Action write)
+    {
+        lock (_turn)
         {
-            surroundings.Output.Write(ILineSource.Prompt);
+            if (_asks)
+            {
+                surroundings.Output.WriteLine();
+            }
+
+            write();
+            Ask(_asks);
+        }
+    }
+
+    private void Ask(bool asks)
+    {
+        lock (_turn)
+        {
+            _asks = asks;
+            if (asks)
+            {
+                surroundings.Output.Write(ILineSource.Prompt);
+            }
+
             surroundings.Output.Flush();
         }
-
-        return BoundedText.ReadLine(surroundings.Input);
     }
 }

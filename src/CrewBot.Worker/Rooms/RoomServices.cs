@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Posts;
 using CrewBot.Discord;
 using CrewBot.Discord.Mapping;
 using CrewBot.Worker.Configuration;
@@ -25,6 +26,7 @@ internal static class RoomServices
         services.AddSingleton(provider => ConsoleOutput.Open(provider.GetRequiredService<Surroundings>()));
         services.AddSingleton<ReplyRenderer>();
         services.AddSingleton(LinesFor);
+        services.AddSingleton<IChatPost, TerminalPosts>();
         services.AddSingleton<TerminalRoom>();
         services.AddHostedService(provider => provider.GetRequiredService<TerminalRoom>());
     }
@@ -34,6 +36,7 @@ internal static class RoomServices
     {
         services.AddSingleton(options);
         services.AddSingleton<DiscordRoom>();
+        services.AddSingleton(provider => provider.GetRequiredService<DiscordRoom>().Posts);
         services.AddSingleton<DiscordRoomService>();
         services.AddHostedService(provider => provider.GetRequiredService<DiscordRoomService>());
     }

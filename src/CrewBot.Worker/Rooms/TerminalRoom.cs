@@ -85,8 +85,11 @@ internal sealed class TerminalRoom(
     {
         if (reply.Problem is not { } problem)
         {
-            renderer.Write(reply, withActions: true);
-            surroundings.Output.WriteLine();
+            lines.WriteAbove(() =>
+            {
+                renderer.Write(reply, withActions: true);
+                surroundings.Output.WriteLine();
+            });
         }
         else if (surroundings.InputIsTerminal)
         {

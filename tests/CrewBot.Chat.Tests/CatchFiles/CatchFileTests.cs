@@ -71,7 +71,7 @@ public sealed class CatchFileTests : IAsyncDisposable
             reply.Lines,
             line => Assert.StartsWith("line 3: species: 'walley3' is not known. Nearest: walleye", line, StringComparison.Ordinal),
             line => Assert.Equal("line 4: length '9' has no unit: give it in length_unit.", line),
-            line => Assert.Equal("New water and spot: Loon Basin.", line),
+            line => Assert.Equal("New water or spot: Loon Basin.", line),
             line => Assert.Equal("Send it again with confirm:yes to add them.", line));
         Assert.NotNull((await _room.SayAsync("catch list")).Problem);
         Assert.Equal("/catch import file:https://files.example/old.csv confirm:yes", reply.Actions[0].Command);

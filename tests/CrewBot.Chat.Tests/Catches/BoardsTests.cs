@@ -101,7 +101,11 @@ public sealed class BoardsTests
 
     private static string Inches(int quarters) => string.Create(CultureInfo.InvariantCulture, $"{quarters / 4m:0.##} in ({quarters * 0.635m:0.#} cm)");
 
-    private static string Names(IEnumerable<string> names) => string.Join(" and ", names.Order(StringComparer.Ordinal));
+    private static string Names(IEnumerable<string> names)
+    {
+        var level = names.Order(StringComparer.Ordinal).ToArray();
+        return level.Length > 4 ? $"{level[0]}, {level[1]}, {level[2]}, {level[3]} and {level.Length - 4} more, all level" : string.Join(" and ", level);
+    }
 
     private static async Task WriteAsync(CrewSession session, Fish[] fish)
     {

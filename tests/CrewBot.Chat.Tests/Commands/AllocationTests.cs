@@ -6,11 +6,11 @@ namespace CrewBot.Chat.Tests.Commands;
 public sealed class AllocationTests(ChatFixture chat)
 {
     [Theory]
-    [InlineData("/rig plan species:walleye depth:24ft mood:negative", 100_000)]
-    [InlineData("/rig plan species:walleye depth:24ft mood:positive also-there:pike air:-12C current:0.05m/s size:large", 100_000)]
-    [InlineData("/rig plan species:pike depth:10ft mood:positive size:trophy", 100_000)]
-    [InlineData("/rig plan species:perch depth:60ft", 100_000)]
-    [InlineData("/rig plan species:laker depth:100ft", 100_000)]
+    [InlineData("/rig plan species:walleye depth:24ft mood:negative", 60_000)]
+    [InlineData("/rig plan species:walleye depth:24ft mood:positive also-there:pike air:-12C current:0.05m/s size:large", 60_000)]
+    [InlineData("/rig plan species:pike depth:10ft mood:positive size:trophy", 60_000)]
+    [InlineData("/rig plan species:perch depth:60ft", 60_000)]
+    [InlineData("/rig plan species:laker depth:100ft", 60_000)]
     [InlineData("/rig drop weight:1/8oz material:tungsten depth:30ft line:\"braid 6lb\"", 20_000)]
     public async Task Say_Command_StaysWithinItsMemory(string line, long budget)
     {

@@ -52,7 +52,7 @@ public sealed class CatalogTests(ChatFixture chat)
     {
         Assert.InRange(info.Description.Length, 1, 100);
         Assert.Matches("^[a-z]+ [a-z]+$", info.Path);
-        Assert.StartsWith($"/{info.Path} ", info.Example, StringComparison.Ordinal);
+        Assert.StartsWith($"/{info.Path} ", $"{info.Example} ", StringComparison.Ordinal);
     });
 
     [Fact]

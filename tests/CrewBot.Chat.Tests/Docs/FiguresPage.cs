@@ -1,9 +1,13 @@
 using System.Globalization;
 using System.Text;
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Learning;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Trips;
 
 namespace CrewBot.Chat.Tests.Docs;
 
@@ -15,7 +19,8 @@ internal static class FiguresPage
 
         Every number in a reply stands in its `figures` too, under a key that stays the same and in a unit that is fixed for
         the key, whatever units the crew speaks in. Values are not rounded. A reply with several rigs sets a prefix before
-        the key: `alt1.` and `alt2.` for alternatives, `line2.` and up for further lines, `hole1.` and up for a crew's holes.
+        the key: `alt1.` and `alt2.` for alternatives, `line2.` and up for further lines, `hole1.` and up for a crew's holes,
+        `way1.` and up for ways of fishing.
 
         This page is written from the code by the tests of `CrewBot.Chat` and checked by them.
 
@@ -25,7 +30,11 @@ internal static class FiguresPage
         """;
 
     /// <summary>Every key of every family.</summary>
-    public static IReadOnlyList<FigureKey> All { get; } = [.. RigFigures.All, .. CatchFigures.All, .. PrivacyFigures.All];
+    public static IReadOnlyList<FigureKey> All { get; } =
+    [
+        .. RigFigures.All, .. CatchFigures.All, .. DerbyFigures.All, .. PrivacyFigures.All, .. TripFigures.All, .. BoxFigures.All,
+        .. LearnFigures.All,
+    ];
 
     public static string Write()
     {

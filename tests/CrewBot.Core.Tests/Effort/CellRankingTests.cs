@@ -65,7 +65,10 @@ public sealed class CellRankingTests
             Assert.Equal(Keys(ranking), Keys(CellRanking.Of(cells[at..].Concat(cells[..at]).Reverse())));
             Assert.Equal(cells.Length, ranking.Cells.Count);
             Assert.Equal(
-                ranking.Cells.OrderByDescending(cell => cell.Credible.Low.PerLineHour).Select(cell => cell.Cell.Key),
+                ranking.Cells
+                    .OrderByDescending(cell => cell.Cell.Tally.LineTime.Hours > 0)
+                    .ThenByDescending(cell => cell.Credible.Low.PerLineHour)
+                    .Select(cell => cell.Cell.Key),
                 Keys(ranking));
         });
 

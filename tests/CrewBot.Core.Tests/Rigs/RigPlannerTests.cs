@@ -263,6 +263,16 @@ public sealed class RigPlannerTests
     public void Plan_OrdinaryFish_JoinsWithTheDoubleUni() =>
         Assert.Equal("double-uni", First(Asks.For("walleye", "small-jig")).Tied.Join!.Key);
 
+    [Fact]
+    public void Plan_LighterThanUsual_SaysThatItWasAskedFor()
+    {
+        var usual = First(Asks.For("walleye", "jigging-spoon"));
+        var rig = First(Asks.For("walleye", "jigging-spoon") with { Step = -1 });
+
+        Assert.True(rig.Lure.Weight.Grams < usual.Lure.Weight.Grams);
+        Assert.EndsWith("as you asked.", Text(rig.Reasons.First(reason => reason.About == "weight").Why), StringComparison.Ordinal);
+    }
+
     // A lure that is lighter by wish still carries a hook that holds the fish.
     [Fact]
     public void Plan_LighterThanUsual_StopsWhereTheHookWouldBendOpen()

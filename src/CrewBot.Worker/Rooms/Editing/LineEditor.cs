@@ -11,7 +11,10 @@ internal sealed class LineEditor(ITerminal terminal, Completer completer, Histor
     private const string ClearScreen = "\u001b[H\u001b[2J";
     private const int NarrowestRow = 4;
 
+    private readonly Lock _turn = new();
+
     private EditLine _line;
+    private bool _asks;
 
     // Where in the history the line comes from, and what was written before looking there.
     private int _recalled;
@@ -19,32 +22,65 @@ internal sealed class LineEditor(ITerminal terminal, Completer completer, Histor
 
     public string? Next()
     {
-        _line = EditLine.Empty;
-        StopRecalling();
+        lock (_turn)
+        {
+            _line = EditLine.Empty;
+            _asks = true;
+            StopRecalling();
+        }
+
         while (true)
         {
             // Between the keys of a paste, or the two halves of a character, there is nothing worth showing.
             if (!terminal.KeyWaits)
             {
-                Show();
+                InTurn(Show);
             }
 
-            switch (Press(terminal.ReadKey()))
+            var key = terminal.ReadKey();
+            lock (_turn)
             {
-                case Pressed.Done:
-                    return Finish();
-                case Pressed.Leave:
-                    terminal.Write("\n");
-                    return null;
+                switch (Press(key))
+                {
+                    case Pressed.Done:
+                        _asks = false;
+                        return Finish();
+                    case Pressed.Leave:
+                        _asks = false;
+                        terminal.Write("\n");
+                        return null;
+                }
             }
         }
     }
+
+    public void WriteAbove(Action write) => InTurn(() =>
+    {
+        if (_asks)
+        {
+            terminal.Write(ToRowStart + ClearToEnd);
+        }
+
+        write();
+        if (_asks)
+        {
+            Show();
+        }
+    });
 
     private enum Pressed
     {
         Goes,
         Done,
         Leave,
+    }
+
+    private void InTurn(Action act)
+    {
+        lock (_turn)
+        {
+            act();
+        }
     }
 
     private Pressed Press(ConsoleKeyInfo key)

@@ -1,0 +1,11 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Boxes;
+
+/// <summary>Takes the name of a thing in the caller's own box.</summary>
+public sealed class OwnGearReader : OptionReader<string>
+{
+    public override string Accepts => "a thing in your box, such as braid 6 lb";
+
+    public override Reading<string> Read(string text, CrewUnits units) => text;
+}

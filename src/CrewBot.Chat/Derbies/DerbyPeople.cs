@@ -1,0 +1,27 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Derbies;
+
+/// <summary>Finds whom a question is about.</summary>
+internal static class DerbyPeople
+{
+    /// <summary>The angler who is named; whoever asks when nobody is.</summary>
+    public static async Task<Reading<long>> FindAsync(Request request, DerbyOptions options, CrewSession session, DerbySheet sheet)
+    {
+        if (!request.TryGet(options.Person, out var name))
+        {
+            return await new MemberRepository(session).FindAsync(request.Caller.Member) is { } own && sheet.CompetitorOf(own.Id) is not null
+                ? own.Id
+                : new Misread($"You are not in {sheet.Derby.Name}: name somebody, such as person:{sheet.Names.GetValueOrDefault(sheet.Board.Anglers.FirstOrDefault().Angler, "Ana")}");
+        }
+
+        var plain = RecordSet.Plain(name);
+        var named = sheet.Board.Anglers.Where(one => RecordSet.Plain(sheet.Names[one.Angler]) == plain).ToList();
+        return named.Count > 0
+            ? named[0].Angler
+            : new Misread($"{Quoting.Quote(name)} is not in {sheet.Derby.Name}. Nearest: {string.Join(", ", Nearest.To(name, sheet.Board.Anglers.Select(one => sheet.Names[one.Angler]), 3))}.");
+    }
+}

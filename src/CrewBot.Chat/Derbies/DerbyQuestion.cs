@@ -1,0 +1,25 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Derbies;
+
+/// <summary>A question about one person in one derby: finds both, or says in a line what is missing.</summary>
+public sealed class DerbyQuestion(DerbyOptions options, TradeKnowledge knowledge, CrewBook book)
+{
+    /// <summary>Finds the derby and the person that a request names, or means, and answers about them.</summary>
+    internal Task<Reply> AboutAsync(Request request, Func<DerbySheet, long, Reply> answer, CancellationToken cancellationToken) =>
+        book.ReadAsync(request, async session =>
+        {
+            var member = await new MemberRepository(session).FindAsync(request.Caller.Member);
+            var found = await DerbyFinder.FindAsync(request, options, session, member?.Id);
+            if (found.Fault is { } fault)
+            {
+                return Reply.Refuse(fault);
+            }
+
+            var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+            var person = await DerbyPeople.FindAsync(request, options, session, sheet);
+            return person.Fault is { } nobody ? Reply.Refuse(nobody) : answer(sheet, person.Value);
+        }, cancellationToken);
+}

@@ -1,0 +1,48 @@
+using CrewBot.Chat.Catches;
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Derbies;
+
+/// <summary>A fish told only to the derby: it goes into the log as it was told, with nothing taken over from before.</summary>
+internal sealed class NewCatch(CatchOptions options)
+{
+    /// <returns>The entry, or in a line why the place it names is none.</returns>
+    public async Task<Reading<CatchEntry>> OfAsync(Request request, CrewSession session, CrewMember member, Species species)
+    {
+        var water = request.TryGet(options.Water, out var named) ? named.Name : null;
+        var place = await CatchPlace.FindAsync(new WaterRepository(session), water, request.GetOr(options.Spot, null!));
+        if (place.Fault is { } nowhere)
+        {
+            return new Misread(nowhere);
+        }
+
+        T? Given<T>(CommandOption<T> option)
+            where T : struct =>
+            request.TryGet(option, out var value) ? value : null;
+
+        return new CatchEntry
+        {
+            MemberId = member.Id,
+            Species = species.Key,
+            CaughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone),
+            LoggedAt = request.At,
+            Length = Given(options.Length),
+            Weight = Given(options.Weight),
+            Girth = Given(options.Girth),
+            WaterId = place.Value.WaterId,
+            SpotId = place.Value.SpotId,
+            Depth = Given(options.Depth),
+            Presentation = request.TryGet(options.Presentation, out var presentation) ? presentation.Key : null,
+            Lure = request.GetOr(options.Lure, null!),
+            Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : null,
+            Line = Given(options.Line),
+            Kept = Given(options.Fate),
+            Note = request.GetOr(options.Note, null!),
+            Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
+        };
+    }
+}

@@ -1,0 +1,37 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Storage.Derbies;
+
+namespace CrewBot.Chat.Derbies;
+
+/// <summary>Answers <c>/derby reopen</c>.</summary>
+public sealed class ReopenDerby(DerbyOptions options, CrewBook book) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new("derby reopen", "Open a closed derby again", "/derby reopen derby:2", [options.Derby])
+    {
+        Writes = true,
+        Role = Role.Steward,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, async (session, member) =>
+        {
+            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            if ((found.Fault ?? (found.Value!.IsClosed ? null : $"{found.Value.Name} is open.")) is { } fault)
+            {
+                return Reply.Refuse(fault);
+            }
+
+            var derby = found.Value!;
+            await new LedgerRepository(session).AppendAsync(derby.Number, at => new Reopened(at, request.At, member.Id));
+            await new BoardRepository(session).TouchAsync(derby.Number);
+            return new Reply
+            {
+                Headline = $"{derby.Name} is open again",
+                Lines = [$"By {member.Name}; it is on the record. The window stays as it was."],
+                Figures = [DerbyFigures.Number.Of(derby.Number)],
+                Actions = [DerbyActions.Standings(derby)],
+                Audience = Audience.Crew,
+            };
+        }, cancellationToken);
+}

@@ -1,0 +1,15 @@
+using CrewBot.Chat.Commands;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CrewBot.Chat.Learning;
+
+/// <summary>Registers what a crew's fishing teaches.</summary>
+internal static class LearnServices
+{
+    public static IServiceCollection AddLearning(this IServiceCollection services)
+    {
+        services.AddSingleton<LearnOptions>();
+        services.AddSingleton<ICommandHandler, LearnCatches>();
+        return services;
+    }
+}

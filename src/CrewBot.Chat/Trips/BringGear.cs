@@ -1,0 +1,72 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers <c>/trip bring</c>: something that the trade knows, or gear of one's own.</summary>
+public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge knowledge) : ICommandHandler
+{
+    private const int NearestShown = 3;
+    private const double NanogramsInKilogram = 1e12;
+    private const double AssumedKilograms = 10;
+
+    public CommandInfo Info { get; } = new(
+        "trip bring", "Say what you bring: a shelter, heater, auger, sled, rope...", "/trip bring item:hub count:1",
+        [options.Item, options.Count, options.As, options.Seats, options.Weight, options.Trip])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Bring(request, scene, member)), cancellationToken);
+
+    private TripChange Bring(Request request, TripScene scene, CrewMember member)
+    {
+        if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In })
+        {
+            return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
+        }
+
+        var name = request.Get(options.Item);
+        if (!request.Has(options.As) && !knowledge.Gear.TryFind(name, out _) && scene.Trip.Roster.Items.All(item => item.Kind != name))
+        {
+            var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
+            return TripChange.Refuse(
+                $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:{Quoting.Quote(name)} as:shelter seats:4.");
+        }
+
+        var item = ItemOf(request, scene, member, name);
+        if (item.Family == nameof(GearFamily.Shelter) && item.Seats == 0)
+        {
+            return TripChange.Refuse($"How many sit in {Quoting.Quote(name)}? Give seats, such as seats:4.");
+        }
+
+        var count = request.GetOr(options.Count, 1);
+        var others = scene.Trip.Roster.Items.Where(one => one.Number != item.Number);
+        var trip = scene.Trip with { Roster = scene.Trip.Roster with { Items = count == 0 ? [.. others] : [.. others, item with { Count = count }] } };
+        return TripChange.To(trip, changed => TripCard.Of(
+            changed, request, count == 0 ? $"{member.Name} does not bring {changed.GearOf(item).Name}" : $"{member.Name} brings {TripWords.Count(count, changed.GearOf(item).Name)}"));
+    }
+
+    private TripItem ItemOf(Request request, TripScene scene, CrewMember member, string name)
+    {
+        var items = scene.Trip.Roster.Items;
+        var key = !request.Has(options.As) && knowledge.Gear.TryFind(name, out var known) ? known.Key : name;
+        if (items.FirstOrDefault(item => item.MemberId == member.Id && item.Kind == key) is { } before && !request.Has(options.As))
+        {
+            return before;
+        }
+
+        var own = request.TryGet(options.As, out var family)
+            ? new TripItem(0, member.Id, key, 1)
+            {
+                Family = family.ToString(),
+                Seats = request.GetOr(options.Seats, 0),
+                MassNanograms = (long)((request.TryGet(options.Weight, out var weight) ? weight.Kilograms : AssumedKilograms) * NanogramsInKilogram),
+            }
+            : items.FirstOrDefault(item => item.Kind == key && item.Family is not null) ?? new TripItem(0, member.Id, key, 1);
+        return own with { Number = items.Select(item => item.Number).DefaultIfEmpty(0).Max() + 1, MemberId = member.Id };
+    }
+}

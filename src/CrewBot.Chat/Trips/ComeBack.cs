@@ -1,0 +1,48 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers <c>/trip back</c>: a party is off the ice. Lines that were left down are closed with it.</summary>
+public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new("trip back", "Your party is off the ice, lines up", "/trip back trip:1", [options.Trip])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        desk.ChangeAsync(request, (scene, member, session) => BackAsync(request, scene, member, session), cancellationToken);
+
+    private static async Task<TripChange> BackAsync(Request request, TripScene scene, CrewMember member, CrewSession session)
+    {
+        if (scene.PartyOf(member.Id) is not { IsOnTheIce: true } party)
+        {
+            return TripChange.Refuse("You are not out on this trip: /trip out says that you go onto the ice.");
+        }
+
+        var spells = new LineSpellRepository(session);
+        var down = await spells.OpenOfAsync(member.Id);
+        foreach (var spell in down)
+        {
+            await spells.CloseAsync(spell.Number, request.At);
+        }
+
+        return TripParties.Change(scene, party with { BackAt = request.At }, changed =>
+        {
+            var still = changed.Trip.Roster.Parties.Where(one => one.IsOnTheIce).Select(one => changed.NameOf(one.MemberId)).ToList();
+            return new Reply
+            {
+                Headline = $"{member.Name} and party ({party.People}) are back{(party.DueBack + TripRules.Grace < request.At ? ", late" : "")}",
+                Lines =
+                [
+                    .. down.Count == 0 ? [] : (string[])[$"{TripWords.Count(down.Sum(spell => spell.Lines), "line")} left down: closed now."],
+                    still.Count == 0 ? "Everybody who went out is back." : $"Still on the ice: {string.Join(", ", still)}.",
+                ],
+                Audience = Audience.Crew,
+            };
+        });
+    }
+}

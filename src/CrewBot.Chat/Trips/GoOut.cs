@@ -1,0 +1,50 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers <c>/trip out</c>: a party goes onto the ice.</summary>
+public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "trip out", "Your party goes onto the ice", "/trip out trip:1", [options.Trip, options.DueBack])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Go(request, scene, member)), cancellationToken);
+
+    private TripChange Go(Request request, TripScene scene, CrewMember member)
+    {
+        if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In } party)
+        {
+            return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
+        }
+
+        if (party.IsOnTheIce)
+        {
+            return TripChange.Refuse($"You are out since {DayTime.Hour(party.OutAt!.Value, request.Caller.Zone)}. /trip back when you are off the ice, /trip late if it takes longer.");
+        }
+
+        var back = request.TryGet(options.DueBack, out var said) ? said.From(request.At, request.Caller.Zone, sameDay: request.At) : scene.Trip.ReturnAt;
+        if (back <= request.At)
+        {
+            return TripChange.Refuse($"{DayTime.Show(back, request.Caller.Zone)} has passed: give when you mean to be back, such as back:16:00.");
+        }
+
+        var missing = scene.Missing.Where(need => need.Rule.IsSafety).Select(TripCard.Missing).ToList();
+        return TripParties.Change(scene, party with { OutAt = request.At, DueBack = back, BackAt = null }, _ => new Reply
+        {
+            Headline = $"{member.Name} and party ({party.People}) are on the ice, back by {DayTime.Hour(back, request.Caller.Zone)}",
+            Lines =
+            [
+                $"Overdue {TripRules.Grace.TotalMinutes:0} min later. /trip back ends it, /trip late by:+1h moves it.",
+                .. missing.Count == 0 ? [] : (string[])[$"Still missing: {string.Join(", ", missing)}. Do not go out without."],
+            ],
+            Cautions = ["Try the ice at every step; turn back at the first doubt.", TripWords.Emergency],
+            Audience = Audience.Crew,
+        });
+    }
+}

@@ -1,0 +1,77 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers <c>/trip join</c>: in, maybe or out, with how many, and with whom one would sit.</summary>
+public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "trip join", "Say whether you come, how many you are, and with whom you would sit", "/trip join answer:in party:3 children:1",
+        [options.Answer, options.Trip, options.Party, options.Children, options.Smoke, options.With, options.Apart])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Answer(request, scene, member)), cancellationToken);
+
+    private TripChange Answer(Request request, TripScene scene, CrewMember member)
+    {
+        var trip = scene.Trip;
+        if (trip.ReturnAt < request.At)
+        {
+            return TripChange.Refuse($"Trip {trip.Number} was on {DayTime.Show(trip.MeetAt, request.Caller.Zone)}: it is over.");
+        }
+
+        var before = scene.PartyOf(member.Id) ?? new TripParty(member.Id, TripAnswer.In, 1, 0);
+        var children = request.GetOr(options.Children, before.Children);
+        var party = before with
+        {
+            Answer = request.Get(options.Answer),
+            People = request.GetOr(options.Party, Math.Max(before.People, children + 1)),
+            Children = children,
+            Smokes = request.TryGet(options.Smoke, out var smokes) ? smokes : before.Smokes,
+            AsksSmokeFree = request.Has(options.Smoke) ? !smokes : before.AsksSmokeFree,
+        };
+        if (party.Children >= party.People)
+        {
+            return TripChange.Refuse($"{TripWords.Count(party.People, "people")} and {party.Children} of them children: party counts you too, such as party:{party.Children + 1} children:{party.Children}.");
+        }
+
+        if (before.IsOnTheIce && party.Answer != TripAnswer.In)
+        {
+            return TripChange.Refuse("You are on the ice: say /trip back first.");
+        }
+
+        var wishes = trip.Roster.Wishes.ToList();
+        if ((WishOf(options.With, isApart: false) ?? WishOf(options.Apart, isApart: true)) is { } stranger)
+        {
+            return stranger;
+        }
+
+        return TripChange.To(
+            trip with { Roster = trip.Roster with { Parties = [.. trip.Roster.Parties.Where(one => one.MemberId != member.Id), party], Wishes = wishes } },
+            changed => TripCard.Of(changed, request));
+
+        TripChange? WishOf(CommandOption<string> option, bool isApart)
+        {
+            if (!request.TryGet(option, out var name))
+            {
+                return null;
+            }
+
+            var friend = trip.Roster.Parties.FirstOrDefault(one =>
+                one.MemberId != member.Id && string.Equals(scene.NameOf(one.MemberId), name, StringComparison.OrdinalIgnoreCase));
+            if (friend is null)
+            {
+                return TripChange.Refuse($"{Quoting.Quote(name)} has not answered for this trip: a wish names somebody who comes.");
+            }
+
+            wishes.RemoveAll(wish => wish.One == member.Id && wish.Other == friend.MemberId);
+            wishes.Add(new TripWish(member.Id, friend.MemberId, isApart));
+            return null;
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Trips.Seating;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers <c>/trip seats</c>: who sits where. Those who were told before move as little as can be.</summary>
+public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandler
+{
+    private const int MostLines = 7;
+
+    public CommandInfo Info { get; } = new(
+        "trip seats", "Who sits in which shelter, and which shelters to haul", "/trip seats trip:1", [options.Trip])
+    {
+        Writes = true,
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        desk.ChangeAsync(request, (scene, _, _) => Task.FromResult(Seat(request, scene)), cancellationToken);
+
+    private static TripChange Seat(Request request, TripScene scene)
+    {
+        if (scene.People == 0)
+        {
+            return TripChange.Refuse("Nobody has said that they come: /trip join answer:in.");
+        }
+
+        var ask = scene.SeatingAsk();
+        var outcome = SeatingPlanner.Seat(ask);
+        if (outcome.Plan is not { } plan)
+        {
+            return TripChange.Refuse($"Not everybody can sit. {outcome.Obstacle}");
+        }
+
+        var trip = scene.Trip with { Roster = scene.Trip.Roster with { Seats = plan.Places } };
+        return TripChange.To(trip, seated => Answer(request, seated, ask, plan));
+    }
+
+    private static Reply Answer(Request request, TripScene scene, SeatingAsk ask, SeatingPlan plan) => new()
+    {
+        Headline = $"Seats for {TripWords.Count(ask.People.Count, "people")} in {TripWords.Count(plan.Hauled.Count, "shelter")}{Home(ask, plan)}",
+        Lines = [.. Tables(ask, plan).Take(MostLines), .. Moved(ask, plan)],
+        Figures =
+        [
+            TripFigures.People.Of(ask.People.Count), TripFigures.Shelters.Of(plan.Hauled.Count),
+            TripFigures.Unmet.Of(plan.Unmet.Count), TripFigures.Moved.Of(plan.Moved.Count),
+        ],
+        Reasons =
+        [
+            .. Tables(ask, plan).Skip(MostLines),
+            .. plan.Unmet.Select(wish => $"Not met: {Name(ask, wish.One)} {(wish.IsApart ? "apart from" : "with")} {Name(ask, wish.Other)}."),
+            .. plan.InSmoke.Select(key => $"{Name(ask, key)} sits with a smoker: ask them to smoke outside."),
+            plan.IsOptimal
+                ? "No seating is better: first as few moves as possible, then wishes, smoke-free air, and shelters to haul."
+                : $"Good, not proven best: at best {plan.Bound.Unmet} wishes unmet and {TripWords.Count(plan.Bound.Hauled, "shelter")}.",
+        ],
+        Actions = ReplyAction.WhyAndShare(request),
+    };
+
+    private static IEnumerable<string> Tables(SeatingAsk ask, SeatingPlan plan) => plan.Hauled.Select(shelter =>
+    {
+        var offered = ask.Shelters.First(one => one.Key == shelter);
+        var inside = ask.People.Where(person => plan.Places[person.Key] == shelter).Select(person => person.Name).ToList();
+        return $"{offered.Name} ({inside.Count} of {offered.Seats}): {string.Join(", ", inside.GroupBy(name => name).Select(same => same.Count() == 1 ? same.Key : $"{same.Key} ×{same.Count()}"))}.";
+    });
+
+    private static string Home(SeatingAsk ask, SeatingPlan plan) => ask.Shelters.Count - plan.Hauled.Count is var home and > 0
+        ? $"; {home} can stay at home"
+        : "";
+
+    private static IEnumerable<string> Moved(SeatingAsk ask, SeatingPlan plan) => plan.Moved.Count == 0 ? [] :
+        [$"Sit elsewhere than before: {string.Join(", ", plan.Moved.Select(key => Name(ask, key)))}."];
+
+    private static string Name(SeatingAsk ask, string key) => ask.People.First(person => person.Key == key).Name;
+}

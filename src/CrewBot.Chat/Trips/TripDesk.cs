@@ -1,0 +1,62 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Finds the trip that a request is about, and keeps what becomes of it.</summary>
+public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, CrewBook book)
+{
+    /// <summary>Answers a question about a trip.</summary>
+    public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) => book.ReadAsync(
+        request,
+        async session => await FindAsync(request, session) is { } trip ? answer(await SceneOfAsync(trip, session)) : NoTrip(request),
+        cancellationToken);
+
+    /// <summary>Changes a trip that is still to come or under way.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="change">Says what the trip becomes, or refuses. Its answer is asked for with the trip as it has become.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public Task<Reply> ChangeAsync(
+        Request request, Func<TripScene, CrewMember, CrewSession, Task<TripChange>> change, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, async (session, member) =>
+        {
+            if (await FindAsync(request, session) is not { } trip)
+            {
+                return NoTrip(request);
+            }
+
+            var scene = await SceneOfAsync(trip, session);
+            if (trip.IsCancelled)
+            {
+                return Reply.Refuse($"Trip {trip.Number} is cancelled. /trip plan starts another.");
+            }
+
+            var changed = await change(scene, member, session);
+            if (changed.Refusal is { } refusal)
+            {
+                return Reply.Refuse(refusal);
+            }
+
+            await new TripRepository(session).SaveAsync(changed.Trip!);
+            return changed.Answer!(await SceneOfAsync(changed.Trip!, session));
+        }, cancellationToken);
+
+    /// <summary>A trip with names and water.</summary>
+    public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session)
+    {
+        var names = (await new MemberRepository(session).AllAsync()).ToDictionary(member => member.Id, member => member.Name);
+        var waters = await new WaterRepository(session).AllAsync();
+        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, names, knowledge);
+    }
+
+    private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)
+        ? new TripRepository(session).FindAsync(number)
+        : new TripRepository(session).NextAsync(request.At - TripRules.StillUnderWay);
+
+    private Reply NoTrip(Request request) => Reply.Refuse(request.TryGet(options.Trip, out var number)
+        ? $"There is no trip {number}."
+        : "No trip is planned. /trip plan water:\"Loon Basin\" meet:\"saturday 07:00\" starts one.");
+}

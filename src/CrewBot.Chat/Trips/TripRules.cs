@@ -1,0 +1,17 @@
+namespace CrewBot.Chat.Trips;
+
+/// <summary>The times that trips go by. Common practice.</summary>
+internal static class TripRules
+{
+    /// <summary>A trip is spoken of as the current one for so long after its return.</summary>
+    public static readonly TimeSpan StillUnderWay = TimeSpan.FromHours(12);
+
+    /// <summary>How long after its return a party counts as overdue.</summary>
+    public static readonly TimeSpan Grace = TimeSpan.FromMinutes(30);
+
+    /// <summary>Without a word on the return, a day on the ice ends so long after meeting.</summary>
+    public static readonly TimeSpan UsualDay = TimeSpan.FromHours(9);
+
+    /// <summary>No trip lasts longer.</summary>
+    public static readonly TimeSpan LongestTrip = TimeSpan.FromDays(7);
+}

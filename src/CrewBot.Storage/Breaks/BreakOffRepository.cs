@@ -1,0 +1,55 @@
+using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Breaks;
+
+/// <summary>The crew's break-offs.</summary>
+public sealed class BreakOffRepository(CrewSession session)
+{
+    private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM break_off WHERE crew_id = @CrewId";
+
+    private const string AddSql = """
+        INSERT INTO break_off (crew_id, number, member_id, place, look, knot, line, test_ng, test_unit, pull_ng, pull_unit, broke_at_ms)
+        VALUES (@CrewId, @Number, @MemberId, @Place, @Look, @Knot, @Line, @TestNg, @TestUnit, @PullNg, @PullUnit, @BrokeAtMs)
+        """;
+
+    private const string MeasuredSql = """
+        SELECT knot, line, CAST(pull_ng AS REAL) / test_ng AS share FROM break_off
+        WHERE crew_id = @CrewId AND knot IS NOT NULL AND line IS NOT NULL AND test_ng IS NOT NULL AND pull_ng IS NOT NULL
+        ORDER BY number
+        """;
+
+    private const string CountSql = "SELECT COUNT(*) FROM break_off WHERE crew_id = @CrewId AND place = @Place AND look = @Look";
+
+    /// <summary>Adds a break-off.</summary>
+    /// <returns>Its number within the crew.</returns>
+    public async Task<long> AddAsync(BreakOff broke)
+    {
+        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        await session.ExecuteAsync(AddSql, new
+        {
+            session.CrewId,
+            Number = number,
+            broke.MemberId,
+            Place = Words.Write(broke.Place),
+            Look = Words.Write(broke.Look),
+            broke.Knot,
+            broke.Line,
+            TestNg = broke.Test?.Nanograms,
+            TestUnit = StoredUnits.WordOf(broke.Test),
+            PullNg = broke.Pull?.Nanograms,
+            PullUnit = StoredUnits.WordOf(broke.Pull),
+            BrokeAtMs = broke.BrokeAt.ToUnixTimeMilliseconds(),
+        });
+        return number;
+    }
+
+    /// <summary>How often the crew has seen the same break.</summary>
+    public Task<long> CountAsync(BreakPlace place, BreakLook look) =>
+        session.SingleAsync<long>(CountSql, new { session.CrewId, Place = Words.Write(place), Look = Words.Write(look) });
+
+    /// <summary>Every break at a knot whose pull was measured, the oldest first.</summary>
+    public Task<IReadOnlyList<MeasuredBreak>> MeasuredAsync() =>
+        session.QueryAsync<MeasuredBreak>(MeasuredSql, new { session.CrewId });
+}

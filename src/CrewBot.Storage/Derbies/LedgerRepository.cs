@@ -1,0 +1,121 @@
+using System.Collections.ObjectModel;
+using CrewBot.Core.Derbies;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Derbies;
+
+/// <summary>The records of the crew's derbies. There is no way to change what they say.</summary>
+public sealed class LedgerRepository(CrewSession session)
+{
+    private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM derby_event WHERE crew_id = @CrewId AND derby = @Derby";
+
+    private const string NextEntrySql = "SELECT COALESCE(MAX(number), 0) + 1 FROM derby_entry WHERE crew_id = @CrewId AND derby = @Derby";
+
+    private const string AddSql = """
+        INSERT INTO derby_event (crew_id, derby, number, kind, at_ms, member_id, angler_id, entry, length_nm, length_unit, stands, words)
+        VALUES (@CrewId, @Derby, @Number, @Kind, @AtMs, @MemberId, @AnglerId, @Entry, @LengthNm, @LengthUnit, @Stands, @Words)
+        """;
+
+    private const string AddEntrySql = """
+        INSERT INTO derby_entry (crew_id, derby, number, catch_number, angler_id, species, length_nm, length_unit, weight_ng, weight_unit,
+            water, kept, caught_at_ms, offset_min, photo_hash)
+        VALUES (@CrewId, @Derby, @Number, @CatchNumber, @AnglerId, @Species, @LengthNm, @LengthUnit, @WeightNg, @WeightUnit,
+            @Water, @Kept, @CaughtAtMs, @OffsetMin, @PhotoHash)
+        """;
+
+    private const string SelectSql = """
+        SELECT e.number, e.kind, e.at_ms, e.member_id, e.angler_id, e.entry, COALESCE(e.length_nm, f.length_nm) AS length_nm,
+            COALESCE(e.length_unit, f.length_unit) AS length_unit, e.stands, e.words, f.catch_number, f.species,
+            f.weight_ng, f.weight_unit, f.water, f.kept, f.caught_at_ms, f.offset_min, f.photo_hash
+        FROM derby_event e
+        LEFT JOIN derby_entry f ON e.kind = 'entered' AND f.crew_id = e.crew_id AND f.derby = e.derby AND f.number = e.entry
+        WHERE e.crew_id = @CrewId AND e.derby = @Derby
+        """;
+
+    private const string EventsSql = SelectSql + " ORDER BY e.number";
+
+    private const string OfEntrySql = SelectSql + " AND e.entry = @Entry ORDER BY e.number";
+
+    private const string VoidedSql = """
+        SELECT f.catch_number, c.voided_at_ms FROM derby_entry f
+        JOIN catch_entry c ON c.crew_id = f.crew_id AND c.number = f.catch_number
+        WHERE f.crew_id = @CrewId AND f.derby = @Derby AND c.voided_at_ms IS NOT NULL
+        """;
+
+    private const string OfCatchSql =
+        "SELECT number FROM derby_entry WHERE crew_id = @CrewId AND derby = @Derby AND catch_number = @CatchNumber";
+
+    private const string OfPhotoSql =
+        "SELECT number FROM derby_entry WHERE crew_id = @CrewId AND derby = @Derby AND photo_hash = @PhotoHash";
+
+    private const string CountSql = """
+        SELECT COUNT(*) FROM derby_entry f WHERE f.crew_id = @CrewId AND f.derby = @Derby AND f.angler_id = @AnglerId
+        """;
+
+    /// <summary>Writes an event at the end of a derby's record.</summary>
+    /// <param name="derby">The derby's number.</param>
+    /// <param name="write">Makes the event, given its place in the record.</param>
+    public async Task AppendAsync(long derby, Func<int, LedgerEvent> write) =>
+        await session.ExecuteAsync(AddSql, LedgerRow.Of(session.CrewId, derby, write(await NextAsync(NextSql, derby))));
+
+    /// <summary>Enters a fish.</summary>
+    /// <param name="derby">The derby's number.</param>
+    /// <param name="write">Makes the event, given its place in the record and the entry's number.</param>
+    /// <param name="photoHash">What the photo is known by; null without one.</param>
+    /// <returns>The entry's number.</returns>
+    public async Task<int> EnterAsync(long derby, Func<int, int, Entered> write, string? photoHash)
+    {
+        var entered = write(await NextAsync(NextSql, derby), await NextAsync(NextEntrySql, derby));
+        await session.ExecuteAsync(AddSql, LedgerRow.Of(session.CrewId, derby, entered));
+        await session.ExecuteAsync(AddEntrySql, new
+        {
+            session.CrewId,
+            Derby = derby,
+            Number = entered.Entry,
+            CatchNumber = entered.Catch,
+            AnglerId = entered.Angler,
+            entered.Species,
+            LengthNm = entered.Measured.Nanometres,
+            LengthUnit = StoredUnits.WordOf(entered.Measured),
+            WeightNg = entered.Weight?.Nanograms,
+            WeightUnit = StoredUnits.WordOf(entered.Weight),
+            entered.Water,
+            Kept = entered.Kept is { } kept ? kept ? 1 : 0 : (int?)null,
+            CaughtAtMs = entered.CaughtAt.ToUnixTimeMilliseconds(),
+            OffsetMin = (long)entered.CaughtAt.Offset.TotalMinutes,
+            PhotoHash = photoHash,
+        });
+        return entered.Entry;
+    }
+
+    /// <summary>A derby's whole record, in order.</summary>
+    public async Task<IReadOnlyList<LedgerEvent>> EventsAsync(long derby) =>
+        [.. (await session.QueryAsync<LedgerRow>(EventsSql, new { session.CrewId, Derby = derby })).Select(row => row.ToEvent())];
+
+    /// <summary>What the record says of one entry; null when there is none.</summary>
+    public async Task<EntryState?> FindAsync(long derby, int entry) => EntryState.Of(
+        (await session.QueryAsync<LedgerRow>(OfEntrySql, new { session.CrewId, Derby = derby, Entry = entry })).Select(row => row.ToEvent()));
+
+    /// <summary>Since when catches that were entered are void, by their number in the log.</summary>
+    public async Task<IReadOnlyDictionary<long, DateTimeOffset>> VoidedAsync(long derby) => new ReadOnlyDictionary<long, DateTimeOffset>(
+        (await session.QueryAsync<VoidedRow>(VoidedSql, new { session.CrewId, Derby = derby }))
+            .ToDictionary(row => row.CatchNumber, row => DateTimeOffset.FromUnixTimeMilliseconds(row.VoidedAtMs)));
+
+    /// <summary>The entry of a catch; null when it was not entered.</summary>
+    public Task<int?> OfCatchAsync(long derby, long catchNumber) =>
+        session.FirstOrDefaultAsync<int?>(OfCatchSql, new { session.CrewId, Derby = derby, CatchNumber = catchNumber });
+
+    /// <summary>The entry with a photo; null when there is none.</summary>
+    public Task<int?> OfPhotoAsync(long derby, string photoHash) =>
+        session.FirstOrDefaultAsync<int?>(OfPhotoSql, new { session.CrewId, Derby = derby, PhotoHash = photoHash });
+
+    /// <summary>How many fish an angler has entered, whatever became of them.</summary>
+    public Task<int> CountAsync(long derby, long anglerId) =>
+        session.SingleAsync<int>(CountSql, new { session.CrewId, Derby = derby, AnglerId = anglerId });
+
+    private Task<int> NextAsync(string sql, long derby) => session.SingleAsync<int>(sql, new { session.CrewId, Derby = derby });
+
+    private sealed record VoidedRow(long CatchNumber, long VoidedAtMs);
+}

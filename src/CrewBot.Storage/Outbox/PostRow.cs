@@ -1,0 +1,41 @@
+namespace CrewBot.Storage.Outbox;
+
+/// <summary>A post as it stands in its table.</summary>
+internal sealed record PostRow(
+    long Id,
+    string Key,
+    string Place,
+    string Body,
+    long Revision,
+    long Notifies,
+    string? LateLine,
+    long GapMs,
+    long Withdrawn,
+    long DueAtMs,
+    long? NextAtMs,
+    string Nonce,
+    long? TriedRevision,
+    long? ShownRevision,
+    long? ShownAtMs,
+    string? MessagePlace,
+    string? MessageId,
+    long Attempts,
+    string? Fault)
+{
+    /// <summary>Its readers see what they should.</summary>
+    public bool IsSettled => NextAtMs is null && Fault is null;
+
+    public Post ToPost() => new(Key, Place, Body, Revision, Instants.Read(DueAtMs))
+    {
+        Id = Id,
+        Nonce = Nonce,
+        Manner = new PostManner { Notifies = Notifies != 0, LateLine = LateLine, Gap = TimeSpan.FromMilliseconds(GapMs) },
+        IsWithdrawn = Withdrawn != 0,
+        NextAt = NextAtMs is { } next ? Instants.Read(next) : null,
+        TriedRevision = TriedRevision,
+        ShownRevision = ShownRevision,
+        Message = MessageId is null ? null : new PostMessage(MessagePlace!, MessageId),
+        Attempts = Attempts,
+        Fault = Fault,
+    };
+}

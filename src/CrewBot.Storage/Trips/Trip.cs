@@ -1,0 +1,24 @@
+namespace CrewBot.Storage.Trips;
+
+/// <summary>A day out that somebody planned.</summary>
+/// <param name="PlannedBy">Who planned it.</param>
+/// <param name="WaterId">Where to.</param>
+/// <param name="MeetAt">When they meet.</param>
+/// <param name="ReturnAt">When everybody means to be off the ice; later than they meet.</param>
+public sealed record Trip(long PlannedBy, long WaterId, DateTimeOffset MeetAt, DateTimeOffset ReturnAt)
+{
+    /// <summary>Its number within the crew; 0 before it is stored.</summary>
+    public long Number { get; init; }
+
+    public bool IsCancelled { get; init; }
+
+    /// <summary>Where they meet.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>The key of the species they are after.</summary>
+    public string? Species { get; init; }
+
+    public string? Note { get; init; }
+
+    public TripRoster Roster { get; init; } = new();
+}

@@ -1,0 +1,9 @@
+using System.Text.Json.Serialization;
+
+namespace CrewBot.Storage.Trips;
+
+[JsonSerializable(typeof(TripPages))]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingDefault)]
+internal sealed partial class TripJson : JsonSerializerContext;

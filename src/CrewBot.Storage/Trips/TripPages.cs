@@ -1,0 +1,4 @@
+namespace CrewBot.Storage.Trips;
+
+/// <summary>What is kept of a trip as one text.</summary>
+internal sealed record TripPages(string? Place, string? Species, string? Note, TripRoster Roster);

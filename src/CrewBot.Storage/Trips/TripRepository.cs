@@ -1,0 +1,84 @@
+using System.Text.Json;
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Trips;
+
+/// <summary>A crew's trips. A change reads a trip, changes it and saves it in one transaction, so nobody's change is lost.</summary>
+public sealed class TripRepository(CrewSession session)
+{
+    private const string Columns = "number, planned_by, water_id, meet_at_ms, return_at_ms, is_cancelled, roster";
+
+    private const string NextNumberSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM trip WHERE crew_id = @CrewId";
+
+    private const string AddSql = """
+        INSERT INTO trip (crew_id, number, planned_by, water_id, meet_at_ms, return_at_ms, is_cancelled, roster)
+        VALUES (@CrewId, @Number, @PlannedBy, @WaterId, @MeetAtMs, @ReturnAtMs, @IsCancelled, @Roster)
+        """;
+
+    private const string FindSql = $"SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND number = @Number";
+
+    private const string NextSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND return_at_ms >= @FromMs AND is_cancelled = 0
+        ORDER BY meet_at_ms, number LIMIT 1
+        """;
+
+    private const string SaveSql = """
+        UPDATE trip SET water_id = @WaterId, meet_at_ms = @MeetAtMs, return_at_ms = @ReturnAtMs, is_cancelled = @IsCancelled, roster = @Roster
+        WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    /// <summary>Adds a trip.</summary>
+    /// <returns>Its number within the crew.</returns>
+    public async Task<long> AddAsync(Trip trip)
+    {
+        var number = await session.SingleAsync<long>(NextNumberSql, new { session.CrewId });
+        await session.ExecuteAsync(AddSql, ParametersOf(trip with { Number = number }));
+        return number;
+    }
+
+    /// <summary>A trip by its number; null when there is none.</summary>
+    public async Task<Trip?> FindAsync(long number) =>
+        Of(await session.FirstOrDefaultAsync<TripRow>(FindSql, new { session.CrewId, Number = number }));
+
+    /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
+    public async Task<Trip?> NextAsync(DateTimeOffset from) =>
+        Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
+
+    /// <summary>Keeps a trip as it has become.</summary>
+    public Task SaveAsync(Trip trip) => session.ExecuteAsync(SaveSql, ParametersOf(trip));
+
+    private object ParametersOf(Trip trip) => new
+    {
+        session.CrewId,
+        trip.Number,
+        trip.PlannedBy,
+        trip.WaterId,
+        MeetAtMs = trip.MeetAt.ToUnixTimeMilliseconds(),
+        ReturnAtMs = trip.ReturnAt.ToUnixTimeMilliseconds(),
+        trip.IsCancelled,
+        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster), TripJson.Default.TripPages),
+    };
+
+    private static Trip? Of(TripRow? row)
+    {
+        if (row is null)
+        {
+            return null;
+        }
+
+        var pages = JsonSerializer.Deserialize(row.Roster, TripJson.Default.TripPages)!;
+        return new Trip(
+            row.PlannedBy, row.WaterId, DateTimeOffset.FromUnixTimeMilliseconds(row.MeetAtMs), DateTimeOffset.FromUnixTimeMilliseconds(row.ReturnAtMs))
+        {
+            Number = row.Number,
+            IsCancelled = row.IsCancelled != 0,
+            Place = pages.Place,
+            Species = pages.Species,
+            Note = pages.Note,
+            Roster = pages.Roster,
+        };
+    }
+
+    private sealed record TripRow(
+        long Number, long PlannedBy, long WaterId, long MeetAtMs, long ReturnAtMs, long IsCancelled, string Roster);
+}

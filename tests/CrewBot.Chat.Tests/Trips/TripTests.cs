@@ -1,0 +1,194 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Tests.Trips;
+
+public sealed class TripTests : IAsyncDisposable
+{
+    private readonly CrewRoom _room = new();
+
+    [Fact]
+    public async Task Plan_WaterAndMeetAlone_AssumesTheReturnAndPutsThePlannerOnIt()
+    {
+        var card = await PlanAsync();
+
+        Assert.Null(card.Problem);
+        Assert.Equal("Trip 1: Loon Basin, Sun 17 Jan 07:00, off the ice by 16:00", card.Headline);
+        Assert.Contains("In: 1 person: Ana.", card.Lines);
+        Assert.True(card.Lines.Count <= 8);
+    }
+
+    // Clocks in Winnipeg went from 02:00 to 03:00 on 14 March 2027 (IANA tz database): 07:00 is 12:00 UTC, one hour earlier than the day before.
+    [Theory]
+    [InlineData("2027-03-13 07:00", "Sat 13 Mar 07:00")]
+    [InlineData("2027-03-14 07:00", "Sun 14 Mar 07:00")]
+    [InlineData("2027-03-14 02:30", "Sun 14 Mar 03:30")]
+    public async Task Plan_AcrossAClockChange_MeetsByTheCrewsClock(string meet, string shown)
+    {
+        await _room.SayAsync("crew setup zone:America/Winnipeg water:\"Loon Basin\"");
+
+        Assert.Contains(shown, (await _room.SayAsync($"trip plan water:\"Loon Basin\" meet:\"{meet}\"")).Headline, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" return:06:00", "is before you meet")]
+    [InlineData("trip plan water:\"Loon Basin\" meet:\"2027-01-02 07:00\"", "has passed")]
+    [InlineData("trip plan water:\"Loon Basin\" meet:soon", "can't read 'soon'")]
+    [InlineData("trip plan water:\"Lune Basin\" meet:07:00", "is no water of this crew")]
+    [InlineData("trip join answer:in party:0", "party: can't read '0'. Give a whole number from 1 to 40.")]
+    [InlineData("trip join answer:in party:500", "party: can't read '500'. Give a whole number from 1 to 40.")]
+    [InlineData("trip join answer:in party:2 children:2", "party counts you too")]
+    [InlineData("trip join answer:in with:Zed", "'Zed' has not answered for this trip")]
+    [InlineData("trip join trip:9 answer:in", "There is no trip 9.")]
+    [InlineData("trip bring item:hub seats:-3", "seats: can't read '-3'. Give a whole number from 1 to 12.")]
+    [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Nearest:")]
+    [InlineData("trip bring item:smokehouse as:shelter", "How many sit in 'smokehouse'?")]
+    [InlineData("trip need mine:\"CO alarm\"", "No CO alarm is missing")]
+    [InlineData("trip need waive:picks", "ice picks can be waived by nobody")]
+    [InlineData("trip back", "You are not out on this trip")]
+    [InlineData("trip late by:3min", "out of range")]
+    [InlineData("trip out back:2027-01-10 10:00", "has passed")]
+    public async Task BadInput_OnATrip_IsRefusedInOneLine(string line, string part)
+    {
+        await PlanAsync();
+
+        var reply = await _room.SayAsync(line);
+
+        Assert.Contains(part, reply.Problem, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', reply.Problem!);
+    }
+
+    [Fact]
+    public async Task Join_PastTrip_IsOver()
+    {
+        await PlanAsync();
+        _room.Now += TimeSpan.FromDays(2);
+
+        Assert.Contains("it is over", (await _room.SayAsync("trip join trip:1 answer:in", "Bo")).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Claim_LastAugerByTwoAtOnce_OneGetsItAndTheOtherIsToldWhoHasIt()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip join answer:in", "Bo");
+
+        var replies = await Task.WhenAll(
+            Task.Run(() => _room.SayAsync("trip need mine:auger", "Ana", id: "a")), Task.Run(() => _room.SayAsync("trip need mine:auger", "Bo", id: "b")));
+
+        var got = Assert.Single(replies, reply => reply.Problem is null);
+        var told = Assert.Single(replies, reply => reply.Problem is not null);
+        var owner = got.Headline.Split(' ')[0];
+        Assert.Equal($"No auger is missing: {owner} has it.", told.Problem);
+    }
+
+    [Fact]
+    public async Task Claim_SafetyKit_CountsEachPieceUntilNothingIsMissing()
+    {
+        await PlanAsync();
+        foreach (var need in (string[])["picks", "\"throw rope\"", "\"spud bar\"", "\"first-aid kit\"", "auger"])
+        {
+            Assert.Null((await _room.SayAsync($"trip need mine:{need}")).Problem);
+        }
+
+        await _room.SayAsync("trip bring item:hub");
+        await _room.SayAsync("trip bring item:car");
+        await _room.SayAsync("trip bring item:sled");
+
+        Assert.Equal("Trip 1 needs nothing more", (await _room.SayAsync("trip need")).Headline);
+    }
+
+    [Fact]
+    public async Task Seats_AfterADropOut_MoveNobodyWhoCanStay()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip bring item:hub");
+        await _room.SayAsync("trip join answer:in party:3 children:2", "Bo");
+        await _room.SayAsync("trip bring item:\"red barn\" as:shelter seats:5", "Bo");
+        await _room.SayAsync("trip join answer:in", "Cy");
+        var before = await _room.SayAsync("trip seats");
+        await _room.SayAsync("trip join answer:out", "Cy");
+
+        var after = await _room.SayAsync("trip seats");
+
+        Assert.Null(before.Problem);
+        Assert.Equal(4, after.Figures.Single(figure => figure.Key == "trip.people").Value);
+        Assert.Equal(0, after.Figures.Single(figure => figure.Key == "trip.moved").Value);
+    }
+
+    [Fact]
+    public async Task Seats_TooFew_NamesTheObstacle()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip join answer:in party:5");
+        await _room.SayAsync("trip bring item:hub");
+
+        Assert.Equal("Not everybody can sit. 5 people and 4 seats: 1 seat missing.", (await _room.SayAsync("trip seats")).Problem);
+    }
+
+    [Fact]
+    public async Task Back_WithLinesLeftDown_ClosesThem()
+    {
+        await PlanAsync();
+        _room.Now += TimeSpan.FromHours(12);
+        await _room.SayAsync("trip out");
+        await _room.SayAsync("lines down lines:2");
+        _room.Now += TimeSpan.FromHours(3);
+
+        var reply = await _room.SayAsync("trip back");
+
+        Assert.Contains("2 lines left down: closed now.", reply.Lines);
+        Assert.Contains("no lines down", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Show_PartyPastItsTimeAndGrace_IsOverdueUntilItIsBack()
+    {
+        await PlanAsync();
+        _room.Now += TimeSpan.FromHours(12);
+        await _room.SayAsync("trip out back:13:00");
+        _room.Now += TimeSpan.FromHours(5) + TimeSpan.FromMinutes(31);
+
+        Assert.Contains(await LinesAsync(), line => line.Contains("OVERDUE", StringComparison.Ordinal));
+        await _room.SayAsync("trip late by:+1h");
+        Assert.DoesNotContain(await LinesAsync(), line => line.Contains("OVERDUE", StringComparison.Ordinal));
+        Assert.Null((await _room.SayAsync("trip back")).Problem);
+    }
+
+    [Fact]
+    public async Task Cancel_ByAnotherMember_IsRefusedAndWithSomebodyOutToo()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip join answer:in", "Bo", Role.Member);
+
+        Assert.Contains("Trip 1 is Ana's", (await _room.SayAsync("trip cancel", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
+        await _room.SayAsync("trip out", "Bo", Role.Member);
+        Assert.Contains("Bo is still on the ice", (await _room.SayAsync("trip cancel")).Problem, StringComparison.Ordinal);
+        await _room.SayAsync("trip back", "Bo", Role.Member);
+        Assert.EndsWith("Cancelled", (await _room.SayAsync("trip cancel")).Headline, StringComparison.Ordinal);
+        Assert.Contains("No trip is planned", (await _room.SayAsync("trip show")).Problem, StringComparison.Ordinal);
+    }
+
+    // One person at 100 kg and a cabin of 140 kg.
+    [Fact]
+    public async Task Load_WithoutAMeasurement_GivesNoThickness()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip bring item:cabin");
+
+        var reply = await _room.SayAsync("trip load");
+
+        Assert.Equal(240, reply.Figures.Single(figure => figure.Key == "trip.load").Value, tolerance: 1e-9);
+        Assert.Contains(reply.Lines, line => line.Contains("no answer without a measurement", StringComparison.Ordinal));
+        Assert.DoesNotContain(reply.Lines.Append(reply.Headline), line => line.Contains(" in ", StringComparison.Ordinal) && line.Contains("cm", StringComparison.Ordinal));
+    }
+
+    public ValueTask DisposeAsync() => _room.DisposeAsync();
+
+    private async Task<Reply> PlanAsync()
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+        return await _room.SayAsync("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\"");
+    }
+
+    private async Task<IReadOnlyList<string>> LinesAsync() => (await _room.SayAsync("trip show")).Lines;
+}

@@ -1,0 +1,136 @@
+using CrewBot.Storage.Outbox;
+
+namespace CrewBot.Storage.Tests.Outbox;
+
+public sealed class PostPumpTests : PumpTest
+{
+    private const int Limit = 30_000;
+
+    [Fact(Timeout = Limit)]
+    public async Task Run_PostsSaidBeforeAndWhileItRuns_ShowsEachOnceInOrder()
+    {
+        await SayAsync("trip/1/card", "first");
+        await using var pump = Run();
+        Assert.Equal("show alpha trip-channel first", await NextAsync());
+        await SayAsync("trip/1/note", "second");
+        await SayAsync("trip/1/more", "third");
+
+        Assert.Equal("show alpha trip-channel second", await NextAsync());
+        Assert.Equal("show alpha trip-channel third", await NextAsync());
+        await SettledAsync("trip/1/more", post => post is { NextAt: null, Message.Id: "m3" });
+        Assert.True(Sender.IsQuiet);
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task SayAsync_KeySaidBefore_EditsTheMessageThatStands()
+    {
+        await using var pump = Run();
+        await SayAsync("trip/1/card", "3 come");
+        Assert.Equal("show alpha trip-channel 3 come", await NextAsync());
+        await SayAsync("trip/1/card", "4 come", place: "another-channel");
+
+        Assert.Equal("edit alpha m1 4 come", await NextAsync());
+        await SayAsync("trip/1/card", "5 come");
+        Assert.Equal("edit alpha m1 5 come", await NextAsync());
+        var post = await SettledAsync("trip/1/card", post => post is { NextAt: null });
+        Assert.Equal(("trip-channel", 3, 3), (post!.Place, post.Revision, post.ShownRevision));
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task SayAsync_TheSameAgain_ChangesNothing()
+    {
+        await using var pump = Run();
+        await SayAsync("trip/1/card", "3 come");
+        await SettledAsync("trip/1/card", post => post is { NextAt: null });
+        await SayAsync("trip/1/card", "3 come");
+
+        Assert.Equal(1, (await FindAsync("trip/1/card"))!.Revision);
+        Assert.Null((await FindAsync("trip/1/card"))!.NextAt);
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task SayAsync_ManyTimesWithinTheGap_ShowsTheLatestAloneWhenTheGapIsOver()
+    {
+        var board = new PostManner { Gap = TimeSpan.FromSeconds(5) };
+        await using var pump = Run();
+        await SayAsync("derby/1/board", "Ana leads", manner: board);
+        Assert.Equal("show alpha trip-channel Ana leads", await NextAsync());
+        await SettledAsync("derby/1/board", post => post is { NextAt: null });
+        for (var fish = 1; fish <= 20; fish++)
+        {
+            await SayAsync("derby/1/board", $"fish {fish}", manner: board);
+        }
+
+        Advance(TimeSpan.FromSeconds(4.9));
+        await SayAsync("derby/1/note", "another post is not held up");
+        Assert.Equal("show alpha trip-channel another post is not held up", await NextAsync());
+        await SettledAsync("derby/1/note", post => post is { NextAt: null });
+        Advance(TimeSpan.FromSeconds(0.1));
+        Assert.Equal("edit alpha m1 fish 20", await NextAsync());
+        await SettledAsync("derby/1/board", post => post is { NextAt: null });
+        Assert.True(Sender.IsQuiet);
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task SayAsync_DueInTheFuture_WaitsForItAcrossARestart()
+    {
+        await using (Run())
+        {
+            await SayAsync("trip/1/reminder", "at six", due: Morning.AddHours(3));
+        }
+
+        Assert.True(Sender.IsQuiet);
+        await ReopenAsync();
+        Advance(TimeSpan.FromHours(3) - TimeSpan.FromSeconds(5));
+        await using var pump = Run();
+        await SayAsync("trip/1/other", "now");
+        Assert.Equal("show alpha trip-channel now", await NextAsync());
+        await SettledAsync("trip/1/other", post => post is { NextAt: null });
+
+        while (Sender.IsQuiet)
+        {
+            // Nobody rings: the pump must have set itself an alarm, at the latest now.
+            Clock.Advance(TimeSpan.FromSeconds(5));
+            await Task.Yield();
+        }
+
+        Assert.Equal("show alpha trip-channel at six", await NextAsync());
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task TakeBackAsync_NotShownYet_IsNeverSaid()
+    {
+        await SayAsync("trip/1/overdue", "overdue!", due: Morning.AddHours(1));
+        await TakeBackAsync("trip/1/overdue");
+
+        Assert.Null(await FindAsync("trip/1/overdue"));
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task TakeBackAsync_Shown_RemovesItAndSaidAgainItIsANewMessage()
+    {
+        await using var pump = Run();
+        await SayAsync("trip/1/card", "3 come");
+        Assert.Equal("show alpha trip-channel 3 come", await NextAsync());
+        await SettledAsync("trip/1/card", post => post is { NextAt: null });
+        await TakeBackAsync("trip/1/card");
+
+        Assert.Equal("remove alpha m1", await NextAsync());
+        await SettledAsync("trip/1/card", post => post is null);
+        await SayAsync("trip/1/card", "3 come");
+        Assert.Equal("show alpha trip-channel 3 come", await NextAsync());
+        await SettledAsync("trip/1/card", post => post?.Message?.Id == "m2");
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task WriteAsync_ChangeThatFails_LeavesNothingToSay()
+    {
+        await Assert.ThrowsAsync<InvalidOperationException>(() => WriteAsync(Alpha, async session =>
+        {
+            await new PostRepository(session).SayAsync("trip/1/card", "trip-channel", "never", Morning);
+            throw new InvalidOperationException();
+        }));
+
+        Assert.Empty(await ReadAsync(Alpha, session => new PostRepository(session).PendingAsync()));
+    }
+}
