@@ -1,7 +1,10 @@
 using CrewBot.Core.Pictures;
+using CrewBot.Drawing.Charts;
+using CrewBot.Drawing.Ice;
 using CrewBot.Drawing.Inks;
 using CrewBot.Drawing.Rigs;
 using CrewBot.Drawing.Sheets;
+using CrewBot.Drawing.Trips;
 
 namespace CrewBot.Drawing;
 
@@ -18,6 +21,11 @@ public static class Illustrator
     internal static Sheet LayOut(PictureData picture) => picture switch
     {
         RigPicture rig => RigSheet.LayOut(rig),
+        RacePicture race => RaceSheet.LayOut(race),
+        IntervalPicture intervals => IntervalSheet.LayOut(intervals),
+        SeatingPicture seating => SeatingSheet.LayOut(seating),
+        IceBoardPicture ice => IceBoardSheet.LayOut(ice),
+        CardPicture card => CardSheet.LayOut(card),
         _ => throw new ArgumentException($"Nobody draws a {picture.GetType().Name}.", nameof(picture)),
     };
 }

@@ -46,6 +46,7 @@ internal static class RigPictures
             var many => $"{many} things wrong with it",
         };
         var parts = PartsOf(tied, verdict.Weakest, request.Show);
+        parts.Insert(0, new PicturedPart(PartKind.Rod, "reel"));
         if (tied.Lure is { } lure)
         {
             parts.Add(new PicturedPart(SmallKindOf(lure.Presentation), $"{request.Show.Lure(lure.Weight)} {lure.Presentation.Name}"));
@@ -53,11 +54,16 @@ internal static class RigPictures
 
         if (tied.Hook is { } hook)
         {
-            parts.Add(Marked(new PicturedPart(PartKind.Hook, hook.Name), RigStrength.HookBending, verdict.Weakest, request.Show));
+            parts.Add(Marked(new PicturedPart(PartKind.Hook, $"{hook.Name} hook"), RigStrength.HookBending, verdict.Weakest, request.Show));
         }
 
+        List<string> notes = [.. verdict.Faults.Select(fault => fault.What.ToString(request.Show))];
+        var told = string.Concat(notes.Select(note => $" {note}"));
         return new RigPicture(
-            $"{title}, from the reel down: {Spoken(parts)}.", title, [new PicturedRig(null, parts)], RulerFor(request), Water: null);
+            $"{title}, from the reel down: {Spoken(parts.Skip(1))}.{told}", title, [new PicturedRig(null, parts)], RulerFor(request), Water: null)
+        {
+            Notes = notes,
+        };
     }
 
     private static List<PicturedPart> PartsOf(Rig rig, Showing show)
@@ -72,15 +78,16 @@ internal static class RigPictures
             1 => $"size {rig.Hook} treble",
             var trebles => $"{trebles} size {rig.Hook} trebles",
         };
+        PicturedPart Hooked(PicturedPart part) => Marked(part, RigStrength.HookBending, rig.Numbers.Weakest, show);
         parts.AddRange(KindOf(rig.Presentation) switch
         {
-            PartKind.Shot => [new(PartKind.Shot, lure), new(PartKind.Hook, hook)],
+            PartKind.Shot => [new(PartKind.Shot, lure), Hooked(new(PartKind.Hook, hook))],
             PartKind.DeadFish =>
             [
                 new(PartKind.Sinker, lure),
-                new(PartKind.DeadFish, $"{show.Gap(rig.LureLength)} {rig.Bait?.Name ?? "dead fish"}, level on {hook}") { Length = rig.LureLength },
+                Hooked(new(PartKind.DeadFish, $"{show.Gap(rig.LureLength)} {rig.Bait?.Name ?? "dead fish"}, level on {hook}") { Length = rig.LureLength }),
             ],
-            var kind => (PicturedPart[])[new(kind, $"{lure}, {show.Gap(rig.LureLength)}; {hook}") { Length = rig.LureLength }],
+            var kind => (PicturedPart[])[Hooked(new(kind, $"{lure}, {show.Gap(rig.LureLength)}; {hook}") { Length = rig.LureLength })],
         });
         if (rig.Bait is { } bait && KindOf(rig.Presentation) != PartKind.DeadFish)
         {

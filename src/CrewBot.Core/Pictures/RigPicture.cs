@@ -8,4 +8,8 @@ namespace CrewBot.Core.Pictures;
 /// <param name="Water">Where the lures hang; null when nobody named a depth.</param>
 public sealed record RigPicture(
     string AlternativeText, string Title, IReadOnlyList<PicturedRig> Rigs, RulerUnit Ruler, WaterColumn? Water)
-    : PictureData(AlternativeText);
+    : PictureData(AlternativeText)
+{
+    /// <summary>What is wrong with it, worst first.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+}

@@ -1,15 +1,18 @@
+using System.Text.RegularExpressions;
 using SkiaSharp;
 
 namespace CrewBot.Drawing.Fonts;
 
 /// <summary>Measures and breaks text in the one family that pictures are lettered in.</summary>
-internal static class Lettering
+internal static partial class Lettering
 {
     /// <summary>From one line's top to the next, as a share of the size.</summary>
     public const float LineHeight = 1.25f;
 
     /// <summary>How far under a line's top its letters stand, as a share of the size.</summary>
     public const float Ascent = 0.97f;
+
+    private const string Tie = "\u00a0";
 
     private static readonly SKTypeface Regular = FontFile.Open("Inter-Regular.ttf");
     private static readonly SKTypeface SemiBold = FontFile.Open("Inter-SemiBold.ttf");
@@ -39,7 +42,7 @@ internal static class Lettering
     {
         using var font = Font(size, weight);
         var lines = new List<string>();
-        foreach (var word in Written(text, font).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Tied().Replace(Written(text, font), Tie).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var longer = lines.Count == 0 ? word : $"{lines[^1]} {word}";
             if (lines.Count > 0 && font.MeasureText(longer) <= width)
@@ -52,7 +55,7 @@ internal static class Lettering
             }
         }
 
-        return lines;
+        return [.. lines.Select(line => line.Replace(Tie, " ", StringComparison.Ordinal))];
     }
 
     /// <summary>Shortens text to one line.</summary>
@@ -61,6 +64,10 @@ internal static class Lettering
         using var font = Font(size, weight);
         return Cut(Written(text, font), font, width);
     }
+
+    // A number is not parted from its unit.
+    [GeneratedRegex(@"(?<=\d) (?=(?:in|ft|lb|oz|mm|cm|m|g|kg)\b)", RegexOptions.CultureInvariant)]
+    private static partial Regex Tied();
 
     // A name may be written in letters that the family does not have: a question mark says so, an empty box would not.
     private static string Written(string text, SKFont font) => font.ContainsGlyphs(text)

@@ -2,23 +2,29 @@ using CrewBot.Core.Pictures;
 using CrewBot.Drawing.Fonts;
 using CrewBot.Drawing.Inks;
 using CrewBot.Drawing.Sheets;
+using UnitsNet;
 
 namespace CrewBot.Drawing.Rigs;
 
-/// <summary>Lays out one rig as a chain of signs, each with its label to the right.</summary>
-internal sealed class RigChain(Sheet sheet, LureScale scale, float left, float width)
+/// <summary>Lays out one rig as a chain of signs, each with its label to the right; leaders and lures as long as they are.</summary>
+internal sealed class RigChain(Sheet sheet, LureScale lures, LeaderScale leaders, float left, float width)
 {
-    private const float LineX = 66;
-    private const float LabelX = 110;
-    private const float RowGap = 18;
-    private const float ShortestRow = 58;
-    private const float LeastLeader = 96;
-    private const float MostLeader = 220;
-    private const float LeaderPixelsPerMetre = 190;
+    /// <summary>Where the line is, from the left edge.</summary>
+    public const float LineX = 82;
+
+    private const float LabelX = 126;
+    private const float RulerX = 4;
+    private const float RowGap = 20;
+    private const float ShortestRow = 60;
+    private const float OverLure = 40; // the ruler's label stands there
 
     private readonly float _x = left + LineX;
     private readonly float _labelLeft = left + LabelX;
     private readonly float _labelWidth = width - LabelX;
+    private readonly LureSigns _lureSigns = new(sheet, left + LineX);
+
+    /// <summary>The height of a row with so many lines of text.</summary>
+    public static float RowOf(int lines) => (lines * Sheet.SmallText * Lettering.LineHeight) + RowGap;
 
     /// <summary>Draws it.</summary>
     /// <returns>Where it ends.</returns>
@@ -43,16 +49,15 @@ internal sealed class RigChain(Sheet sheet, LureScale scale, float left, float w
     {
         var labels = Lettering.Wrap(part.Label, Sheet.SmallText, Weight.Regular, _labelWidth).Count;
         var warnings = part.Weakest is { } weakest ? Lettering.Wrap(Warning(weakest), Sheet.SmallText, Weight.SemiBold, _labelWidth).Count : 0;
-        var lettered = (labels + warnings) * Sheet.SmallText * Lettering.LineHeight;
-        var height = Math.Max(lettered + RowGap, RowHeight(part));
+        var height = Math.Max(RowOf(labels + warnings), RowHeight(part));
         var middle = top + (height / 2);
 
         Sign(part, above, top, height);
-        var below = sheet.Write(part.Label, _labelLeft, middle - (lettered / 2), _labelWidth, Sheet.SmallText);
+        var below = sheet.Write(part.Label, _labelLeft, middle - ((RowOf(labels + warnings) - RowGap) / 2), _labelWidth, Sheet.SmallText);
         if (part.Weakest is { } pull)
         {
             sheet.Write(Warning(pull), _labelLeft, below, _labelWidth, Sheet.SmallText, Weight.SemiBold, Ink.Warning);
-            sheet.Add(new ShapeMark(Signs.Crack, _x, middle, 1.15f, Ink.Warning) { Outline = 6 });
+            sheet.Add(new ShapeMark(Signs.Pointer, _x - (LureScale.IsLure(part.Kind) ? 36 : 22), middle, 1, Ink.Warning));
         }
 
         return top + height;
@@ -62,116 +67,118 @@ internal sealed class RigChain(Sheet sheet, LureScale scale, float left, float w
 
     private float RowHeight(PicturedPart part) => part switch
     {
-        { Kind: var kind, Length: { } length } when LureScale.IsLure(kind) => scale.Pixels(length) + Sheet.SmallText + 44,
-        { Kind: PartKind.Braid or PartKind.Strand or PartKind.Wire, Length: { } length } =>
-            Math.Clamp((float)length.Meters * LeaderPixelsPerMetre, LeastLeader, MostLeader),
+        { Kind: var kind, Length: { } length } when LureScale.IsLure(kind) => OverLure + lures.Pixels(length) + LureSigns.Tail,
+        { Length: { } length } when LeaderScale.IsLeader(part) => leaders.Pixels(length),
         _ => ShortestRow,
     };
 
     private void Sign(PicturedPart part, PicturedPart? above, float top, float height)
     {
         var middle = top + (height / 2);
+        var ink = part.Weakest is null ? Ink.Tackle : Ink.Warning;
         switch (part.Kind)
         {
             case PartKind.Braid or PartKind.Strand or PartKind.Wire:
                 Line(part.Kind, top, top + height);
+                if (LeaderScale.IsLeader(part))
+                {
+                    Bracket(middle, part.Length!.Value);
+                }
+
                 break;
             case PartKind.Rod:
-                Sign(Signs.Reel, middle, outline: 4);
+                sheet.Add(new ShapeMark(Signs.Reel, _x, middle, 1, ink) { Outline = 4 });
                 sheet.Stroke(_x, middle + 18, _x, top + height, 3, Ink.Tackle);
                 break;
             case PartKind.Bait:
-                Sign(Signs.Bait, middle, outline: 3);
+                sheet.Add(new ShapeMark(Signs.Bait, _x, middle, 1, ink) { Outline = 3.5f });
                 break;
             case var kind when LureScale.IsLure(kind):
-                Lure(part, top);
+                Lure(part, top, ink);
                 break;
             default:
                 // The line goes on behind a small part as it came.
-                Line(above?.Kind ?? PartKind.Strand, top, part.Kind is PartKind.Hook or PartKind.Treble ? middle - 20 : top + height);
-                Small(part.Kind, middle);
+                Line(above?.Kind ?? PartKind.Strand, top, part.Kind is PartKind.Hook or PartKind.Treble ? middle - 24 : top + height);
+                Small(part.Kind, middle, ink);
                 break;
         }
     }
 
-    private void Small(PartKind kind, float middle)
+    private void Small(PartKind kind, float middle, Ink ink)
     {
-        switch (kind)
+        var (path, outline) = kind switch
         {
-            case PartKind.Knot:
-                Sign(Signs.Knot, middle);
-                break;
-            case PartKind.Shot:
-                Sign(Signs.Shot, middle);
-                break;
-            case PartKind.Sinker:
-                Sign(Signs.Sinker, middle);
-                break;
-            case PartKind.Swivel:
-                Sign(Signs.Swivel, middle, outline: 4);
-                break;
-            case PartKind.Snap:
-                Sign(Signs.Snap, middle, outline: 4);
-                break;
-            case PartKind.SplitRing:
-                Sign(Signs.SplitRing, middle, outline: 3);
-                break;
-            case PartKind.Hook:
-                Sign(Signs.Hook, middle, outline: 5);
-                break;
-            case PartKind.Treble:
-                Sign(Signs.Treble, middle, outline: 5);
-                break;
-            default:
-                throw new ArgumentOutOfRangeException(nameof(kind), kind, "This part has no small sign.");
+            PartKind.Knot => (Signs.Knot, (float?)null),
+            PartKind.Shot => (Signs.Shot, null),
+            PartKind.Sinker => (Signs.Sinker, null),
+            PartKind.Swivel => (Signs.Swivel, 4),
+            PartKind.Snap => (Signs.Snap, 4),
+            PartKind.SplitRing => (Signs.SplitRing, 3),
+            PartKind.Hook => (Signs.Hook, 5),
+            PartKind.Treble => (Signs.Treble, 5),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This part has no small sign."),
+        };
+        if (outline is null)
+        {
+            // A rim of paper sets it off from the line.
+            sheet.Add(new ShapeMark(path, _x, middle, 1, Ink.Paper) { Outline = 7 });
         }
-    }
 
-    private void Sign(string path, float y, float? outline = null) =>
-        sheet.Add(new ShapeMark(path, _x, y, 1, Ink.Tackle) { Outline = outline });
+        sheet.Add(new ShapeMark(path, _x, middle, 1, ink) { Outline = outline });
+    }
 
     private void Line(PartKind kind, float from, float to)
     {
-        var (thickness, dashes) = kind switch
+        switch (kind)
         {
-            PartKind.Braid => (8f, ((float, float)?)null),
-            PartKind.Wire => (5f, (12f, 9f)),
-            _ => (3.5f, null),
-        };
-        sheet.Stroke(_x, from, _x, to, thickness, Ink.Tackle, dashes);
+            case PartKind.Braid:
+                sheet.Stroke(_x, from, _x, to, 9, Ink.Tackle);
+                sheet.Stroke(_x, from + 2, _x, to - 2, 2.5f, Ink.Paper, (5, 8)); // its weave
+                break;
+            case PartKind.Wire:
+                sheet.Stroke(_x, from, _x, to, 5, Ink.Tackle, (12, 9));
+                break;
+            default:
+                sheet.Stroke(_x, from, _x, to, 3.5f, Ink.Tackle);
+                break;
+        }
     }
 
-    private void Lure(PicturedPart part, float top)
+    private void Lure(PicturedPart part, float top, Ink ink)
     {
-        var length = scale.Pixels(part.Length!.Value);
-        var start = top + 14;
-        sheet.Stroke(_x, top, _x, start, 3.5f, Ink.Tackle);
-        sheet.Add(new ShapeMark(ShapeOf(part.Kind), _x, start, length, Ink.Tackle));
+        var start = top + OverLure;
+        sheet.Stroke(_x, top, _x, start + 2, 3.5f, Ink.Tackle);
+        _lureSigns.Draw(part.Kind, start, lures.Pixels(part.Length!.Value), ink);
         Ruler(start, part.Length!.Value);
     }
 
-    private static string ShapeOf(PartKind kind) => kind switch
+    private void Ruler(float start, Length length)
     {
-        PartKind.Jig => Signs.Jig,
-        PartKind.Spoon => Signs.Spoon,
-        PartKind.Swimmer => Signs.Swimmer,
-        _ => Signs.DeadFish,
-    };
-
-    private void Ruler(float start, UnitsNet.Length length)
-    {
-        const float TickX = 4;
-        var units = scale.UnitsFor(length);
-        var (x, end) = (left + TickX, start + (units * scale.UnitPixels));
+        var units = lures.UnitsFor(length);
+        var (x, end) = (left + RulerX, start + (units * lures.UnitPixels));
         sheet.Stroke(x, start, x, end, 2.5f, Ink.Quiet);
         // So many ticks that they can be told apart.
-        var every = Math.Max(1, (int)Math.Ceiling(9 / scale.UnitPixels));
+        var every = Math.Max(1, (int)Math.Ceiling(9 / lures.UnitPixels));
         for (var unit = 0; unit <= units; unit += every)
         {
-            var y = start + (unit * scale.UnitPixels);
+            var y = start + (unit * lures.UnitPixels);
             sheet.Stroke(x, y, x + (unit == 0 || unit == units ? 14 : 8), y, 2.5f, Ink.Quiet);
         }
 
-        sheet.Write($"{units} {scale.UnitName}", left, end + 4, LabelX, Sheet.SmallText, Weight.Regular, Ink.Quiet);
+        sheet.Write($"{units} {lures.UnitName}", left, start - OverLure + 1, LineX - 6, Sheet.SmallText, Weight.Regular, Ink.Quiet);
+    }
+
+    private void Bracket(float middle, Length length)
+    {
+        var pixels = leaders.Pixels(length);
+        var (x, from, to) = (left + RulerX, middle - (pixels / 2), middle + (pixels / 2));
+        sheet.Stroke(x, from, x, to, 2.5f, Ink.Quiet);
+        for (var y = from + leaders.StepPixels; y < to - 3; y += leaders.StepPixels)
+        {
+            sheet.Stroke(x, y, x + 8, y, 2.5f, Ink.Quiet);
+        }
+
+        sheet.Stroke(x, from, x + 14, from, 2.5f, Ink.Quiet);
+        sheet.Stroke(x, to, x + 14, to, 2.5f, Ink.Quiet);
     }
 }

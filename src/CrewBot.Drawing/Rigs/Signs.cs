@@ -3,7 +3,7 @@ namespace CrewBot.Drawing.Rigs;
 /// <summary>Signs for the parts of a rig, in the path language of SVG, each around the line it hangs on.</summary>
 internal static class Signs
 {
-    public const string Reel = "M-18 0A18 18 0 1 0 18 0A18 18 0 1 0 -18 0M-7 0A7 7 0 1 0 7 0A7 7 0 1 0 -7 0";
+    public const string Reel = "M-18 0A18 18 0 1 0 18 0A18 18 0 1 0 -18 0M-6 0A6 6 0 1 0 6 0A6 6 0 1 0 -6 0M18 -2L28 -12";
 
     public const string Knot = "M0 -13L11 0L0 13L-11 0Z";
 
@@ -13,24 +13,30 @@ internal static class Signs
 
     public const string SplitRing = "M-13 0A13 13 0 1 0 13 0A13 13 0 1 0 -13 0M-8 0A8 8 0 1 0 8 0A8 8 0 1 0 -8 0";
 
-    public const string Shot = "M-10 0A10 10 0 1 0 10 0A10 10 0 1 0 -10 0M-10 0H10";
+    public const string Shot = "M-11 0A11 11 0 1 0 11 0A11 11 0 1 0 -11 0Z";
 
     public const string Sinker = "M0 -22C13 -10 15 18 0 20C-15 18 -13 -10 0 -22Z";
 
-    public const string Hook = "M0 -22V10C0 26 -20 26 -20 8L-13 15";
+    public const string Hook = "M0 -14V10C0 27 -22 27 -22 8L-14 15M0 -14A5 5 0 1 0 0 -24A5 5 0 1 0 0 -14";
 
-    public const string Treble = "M0 -22V10C0 26 -20 26 -20 8L-13 15M0 10C0 26 20 26 20 8L13 15M0 10V22";
+    public const string Treble = "M0 -16V8C0 24 -19 24 -19 8L-12 14M0 8C0 24 19 24 19 8L12 14M0 8V20";
 
-    public const string Crack = "M-24 -9L-8 4L2 -7L22 9";
+    /// <summary>Points at the weakest link from the left.</summary>
+    public const string Pointer = "M-26 -13L0 0L-26 13L-19 0Z";
 
-    public const string Bait = "M-4 -14C12 -8 12 10 0 16C-12 10 -10 -6 -4 -14ZM0 16L-9 26M0 16L9 26";
+    public const string Bait = "M0 -20C10 -12 11 4 3 14L9 24H-9L-3 14C-11 4 -10 -12 0 -20Z";
+
+    /// <summary>A lure far away, its tip where it hangs.</summary>
+    public const string Hung = "M0 -30C11 -20 10 -8 0 0C-10 -8 -11 -20 0 -30Z";
 
     // One unit high, hung by the nose: whoever draws it scales it to the lure's length.
-    public const string Spoon = "M0 0C0.16 0.18 0.22 0.62 0 1C-0.22 0.62 -0.16 0.18 0 0Z";
+    public const string Spoon = "M0 0C0.10 0.10 0.19 0.42 0.17 0.66C0.15 0.86 0.08 0.97 0 1C-0.08 0.97 -0.15 0.86 -0.17 0.66C-0.19 0.42 -0.10 0.10 0 0Z";
 
-    public const string Jig = "M0 0A0.17 0.17 0 1 1 0 0.34A0.17 0.17 0 1 1 0 0ZM-0.04 0.3V0.78C-0.04 1.04 -0.4 1.04 -0.4 0.74L-0.3 0.84L-0.36 0.7C-0.34 0.92 -0.12 0.92 -0.12 0.74V0.3Z";
+    public const string JigHead = "M-0.17 0.17A0.17 0.17 0 1 0 0.17 0.17A0.17 0.17 0 1 0 -0.17 0.17Z";
 
-    public const string Swimmer = "M0 0C0.2 0.12 0.24 0.5 0.06 0.8L0.16 1H-0.16L-0.06 0.8C-0.24 0.5 -0.2 0.12 0 0Z";
+    public const string JigHook = "M0 0.3V0.76C0 1.04 -0.36 1.04 -0.36 0.72L-0.25 0.82";
 
-    public const string DeadFish = "M0 0.02C0.2 0.14 0.24 0.55 0.06 0.82L0.2 1H-0.2L-0.06 0.82C-0.24 0.55 -0.2 0.14 0 0.02ZM0.17 0.4L0.3 0.52L0.16 0.56Z";
+    public const string Swimmer = "M0 0C0.11 0.08 0.16 0.26 0.14 0.44C0.12 0.64 0.06 0.76 0.03 0.84L0.12 1H-0.12L-0.03 0.84C-0.06 0.76 -0.12 0.64 -0.14 0.44C-0.16 0.26 -0.11 0.08 0 0Z";
+
+    public const string DeadFish = "M0 0C-0.09 0.05 -0.13 0.2 -0.125 0.34L-0.19 0.46L-0.11 0.5C-0.09 0.64 -0.05 0.76 -0.03 0.84L-0.11 1C-0.04 0.96 0.04 0.96 0.11 1L0.03 0.84C0.06 0.74 0.11 0.58 0.125 0.38C0.13 0.22 0.09 0.05 0 0Z";
 }

@@ -10,9 +10,12 @@ internal static class WaterPanel
 {
     private const float IceHeight = 42;
     private const float BottomHeight = 42;
-    private const float WaterHeight = 290;
+    private const float WaterHeight = 250;
     private const float DepthWidth = 190;
-    private const float LabelGap = 22;
+    private const float LabelGap = 26;
+    private const float Corner = 14;
+    private const float LeastInset = 40;
+    private const float HoleWidth = 34;
 
     /// <summary>Draws it.</summary>
     /// <returns>Where it ends.</returns>
@@ -21,19 +24,22 @@ internal static class WaterPanel
         var (left, right) = (Sheet.Margin, Sheet.Width - Sheet.Margin);
         var surface = top + IceHeight;
         var bed = surface + WaterHeight;
-        sheet.Add(new FillMark(new Box(left, top, right, bed + BottomHeight), 12, Ink.Water));
-        sheet.Add(new FillMark(new Box(left, top, right, surface), 12, Ink.Ice));
-        sheet.Add(new FillMark(new Box(left, bed, right, bed + BottomHeight), 12, Ink.Bottom));
+        sheet.Add(new FillMark(new Box(left, top, right, surface), Corner, Ink.Ice));
+        sheet.Add(new FillMark(new Box(left, bed, right, bed + BottomHeight), Corner, Ink.Bottom));
+        sheet.Add(new FillMark(new Box(left, bed, right, bed + Corner), 0, Ink.Bottom));
+        sheet.Add(new FillMark(new Box(left, surface - Corner, right, surface), 0, Ink.Ice));
+        sheet.Add(new FillMark(new Box(left, surface, right, bed), 0, Ink.Water));
         sheet.WriteRight("ice", right - 14, top + 5, DepthWidth, Sheet.SmallText, on: Ink.Ice);
         sheet.WriteRight("bottom", right - 14, bed + 5, DepthWidth, Sheet.SmallText, on: Ink.Bottom);
         DrawDepth(sheet, water, surface, bed, right);
 
+        var inset = water.Lures.Count == 1 ? RigChain.LineX : LeastInset;
         var lane = (right - left - DepthWidth) / water.Lures.Count;
         for (var index = 0; index < water.Lures.Count; index++)
         {
             var lure = water.Lures[index];
             var y = surface + (float)(lure.Down / water.Depth * WaterHeight);
-            Hang(sheet, lure.Label, left + (index * lane) + 28, lane - 28 - LabelGap, top, surface, Math.Clamp(y, surface + 8, bed - 7));
+            Hang(sheet, lure.Label, left + (index * lane) + inset, lane - inset - LabelGap, top, surface, Math.Clamp(y, surface + 8, bed));
         }
 
         return bed + BottomHeight;
@@ -53,8 +59,9 @@ internal static class WaterPanel
 
     private static void Hang(Sheet sheet, string label, float x, float width, float top, float surface, float y)
     {
-        sheet.Stroke(x, top - 6, x, y, 3.5f, Ink.Tackle);
-        sheet.Add(new ShapeMark(Signs.Knot, x, y, 0.9f, Ink.Accent));
+        sheet.Add(new FillMark(new Box(x - (HoleWidth / 2), top, x + (HoleWidth / 2), surface + 1), 0, Ink.Water));
+        sheet.Stroke(x, top - 8, x, y - 28, 3, Ink.Tackle);
+        sheet.Add(new ShapeMark(Signs.Hung, x, y, 1, Ink.Accent));
         var lines = Lettering.Wrap(label, Sheet.SmallText, Weight.Regular, width - LabelGap).Count;
         var height = lines * Sheet.SmallText * Lettering.LineHeight;
         var above = y - height - 4;

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using CrewBot.Drawing.Fonts;
 using CrewBot.Drawing.Inks;
 using SkiaSharp;
@@ -7,9 +8,6 @@ namespace CrewBot.Drawing.Sheets;
 /// <summary>Paints a sheet.</summary>
 internal static class Painter
 {
-    // Few flat colours pack well; more effort wins little and costs time.
-    private static readonly SKPngEncoderOptions Packing = new(SKPngEncoderFilterFlags.NoFilters, 6);
-
     /// <summary>Paints it and packs it.</summary>
     /// <returns>A PNG file.</returns>
     public static byte[] Paint(Sheet sheet, Theme theme)
@@ -26,9 +24,7 @@ internal static class Painter
             }
         }
 
-        using var pixels = bitmap.PeekPixels();
-        using var packed = pixels.Encode(Packing) ?? throw new InvalidOperationException("The picture could not be packed.");
-        return packed.ToArray();
+        return IndexedPng.Pack(MemoryMarshal.Cast<byte, uint>(bitmap.GetPixelSpan()), bitmap.Width, bitmap.Height);
     }
 
     private static void Paint(SKCanvas canvas, SKPaint paint, Mark mark)
