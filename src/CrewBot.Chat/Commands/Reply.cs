@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace CrewBot.Chat.Commands;
 
 /// <summary>An answer as data. Platforms render it; <c>--json</c> prints it as it is.</summary>
@@ -37,6 +39,10 @@ public sealed record Reply
     }
 
     public Audience Audience { get; init; }
+
+    /// <summary>The platform's role that is called when this is posted, so that its people's devices ring; null for none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Calls { get; init; }
 
     /// <summary>Why there is no answer, in one line; null when there is one.</summary>
     public string? Problem { get; init; }

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
@@ -35,10 +36,13 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, CrewBook book) 
             Place = request.GetOr(options.Place, null!),
             Species = request.GetOr(options.Species, null!)?.Key,
             Note = request.GetOr(options.Note, null!),
+            Room = request.Place,
             Roster = new TripRoster { Parties = [new TripParty(member.Id, TripAnswer.In, 1, 0)] },
         };
         var number = await new TripRepository(session).AddAsync(trip);
-        var card = TripCard.Of(await desk.SceneOfAsync(trip with { Number = number }, session), request);
+        var scene = await desk.SceneOfAsync(trip with { Number = number }, session);
+        await TripPosts.KeepAsync(session, scene, request);
+        var card = TripCard.Of(scene, request);
         return isGiven ? card : card with { Reasons = [$"No return time was given: {TripRules.UsualDay.TotalHours:0} hours after meeting is assumed."] };
     }
 }

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -41,15 +42,30 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
             }
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
-            return changed.Answer!(await SceneOfAsync(changed.Trip!, session));
+            var after = await SceneOfAsync(changed.Trip!, session);
+            await TripPosts.KeepAsync(session, after, request);
+            return changed.Answer!(after);
         }, cancellationToken);
 
     /// <summary>A trip with names and water.</summary>
     public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session)
     {
-        var names = (await new MemberRepository(session).AllAsync()).ToDictionary(member => member.Id, member => member.Name);
+        var members = await new MemberRepository(session).AllAsync();
         var waters = await new WaterRepository(session).AllAsync();
-        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, names, knowledge);
+        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, members.ToDictionary(member => member.Id, member => member.Name), knowledge)
+        {
+            Contacts = await ContactsAsync(trip, members, session),
+        };
+    }
+
+    private static async Task<TripContacts> ContactsAsync(Trip trip, IEnumerable<CrewMember> members, CrewSession session)
+    {
+        var crew = new CrewRepository(session);
+        var settings = await crew.FindAsync();
+        var channels = (await crew.ChannelsAsync()).ToDictionary(pair => pair.Purpose, pair => pair.Channel);
+        return new TripContacts(
+            channels.GetValueOrDefault("trip") ?? trip.Room, channels.GetValueOrDefault("contact"), settings.ContactRole, settings.Emergency,
+            members.ToDictionary(member => member.Id, member => $"@{member.PlatformId}"));
     }
 
     private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)

@@ -82,5 +82,11 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<DayTime> DueBack { get; } = CommandOption.Optional(
         "back", "When you mean to be back, if not with the trip", new DayTimeReader());
 
+    public CommandOption<string> Who { get; } = CommandOption.Optional(
+        "who", "Whose party, if not your own", new NameReader("a name of somebody who is out"));
+
+    public CommandOption<string> Spot { get; } = CommandOption.Optional(
+        "spot", "Where on the water you will be", new NameReader("a place on the water, such as the north hump"));
+
     public CommandOption<TimeSpan> By { get; } = CommandOption.Required("by", "How much later you will be", new DelayReader());
 }

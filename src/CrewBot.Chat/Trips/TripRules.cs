@@ -9,6 +9,9 @@ internal static class TripRules
     /// <summary>How long after its return a party counts as overdue.</summary>
     public static readonly TimeSpan Grace = TimeSpan.FromMinutes(30);
 
+    /// <summary>How often an overdue party is announced again.</summary>
+    public static readonly TimeSpan AlertAgain = TimeSpan.FromMinutes(30);
+
     /// <summary>Without a word on the return, a day on the ice ends so long after meeting.</summary>
     public static readonly TimeSpan UsualDay = TimeSpan.FromHours(9);
 

@@ -16,6 +16,9 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
 {
     private const double NanogramsInKilogram = 1e12;
 
+    /// <summary>Whom it speaks to.</summary>
+    public required TripContacts Contacts { get; init; }
+
     public IEnumerable<TripParty> Coming => Trip.Roster.Parties.Where(party => party.Answer == TripAnswer.In);
 
     public int People => Coming.Sum(party => party.People);
@@ -33,6 +36,10 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
     public string NameOf(long member) => Names.TryGetValue(member, out var name) ? name : "former angler";
 
     public TripParty? PartyOf(long member) => Trip.Roster.Parties.FirstOrDefault(party => party.MemberId == member);
+
+    /// <summary>The party of somebody by their name.</summary>
+    public TripParty? PartyOf(string name) =>
+        Trip.Roster.Parties.FirstOrDefault(party => string.Equals(NameOf(party.MemberId), name, StringComparison.OrdinalIgnoreCase));
 
     public BroughtGear GearOf(TripItem item) => item.Family is null && Knowledge.Gear.Has(item.Kind)
         ? BroughtGear.Of(Knowledge.Gear[item.Kind], item.Count)

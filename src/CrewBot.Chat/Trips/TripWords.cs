@@ -8,6 +8,15 @@ internal static class TripWords
 {
     public const string Emergency = "In danger: call the local emergency number. The bot calls nobody.";
 
+    /// <summary>Who learns that a party is overdue: "the crew is told".</summary>
+    public static string WhoIsTold(TripContacts contacts) => (contacts.Room, contacts.Contact ?? contacts.Role) switch
+    {
+        (null, null) => "NOBODY is told until /crew setup for:trips names a channel",
+        (_, null) => "the crew is told",
+        (null, _) => "its contacts are told",
+        _ => "the crew and its contacts are told",
+    };
+
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 
     /// <summary>"1 seat", "3 seats", "2 people".</summary>

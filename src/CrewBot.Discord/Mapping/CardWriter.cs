@@ -33,6 +33,11 @@ internal sealed class CardWriter(ButtonRows buttons)
         };
         var files = Uploads(reply, purpose);
         var body = Body(embed, buttons.Of(reply, purpose)) with { Attachments = Placeholders(files) };
+        if (Snowflake.TryParse(reply.Calls, out var role))
+        {
+            body = body with { Content = $"<@&{role}>", AllowedMentions = new AllowedMentions { Roles = [role] } };
+        }
+
         return new Card(body, isPrivate, IsProblem: false) { Files = files };
     }
 

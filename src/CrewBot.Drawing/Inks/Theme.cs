@@ -39,7 +39,7 @@ public sealed class Theme
         [Ink.Accent] = SKColor.Parse("#7CC3EA"),
         [Ink.Warning] = SKColor.Parse("#FFAE6B"),
         [Ink.Water] = SKColor.Parse("#22394A"),
-        [Ink.Ice] = SKColor.Parse("#5D7686"),
+        [Ink.Ice] = SKColor.Parse("#4A6475"),
         [Ink.Bottom] = SKColor.Parse("#4D4637"),
     });
 

@@ -20,5 +20,8 @@ public sealed record Trip(long PlannedBy, long WaterId, DateTimeOffset MeetAt, D
 
     public string? Note { get; init; }
 
+    /// <summary>Where it was planned, a place that posts can go to; null where there is none.</summary>
+    public string? Room { get; init; }
+
     public TripRoster Roster { get; init; } = new();
 }

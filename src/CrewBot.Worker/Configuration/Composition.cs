@@ -2,6 +2,7 @@ using CrewBot.Chat;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Background;
+using CrewBot.Worker.Demos;
 using CrewBot.Worker.Pictures;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
@@ -40,6 +41,12 @@ internal static class Composition
         if (arguments.Say is not null)
         {
             services.AddSay(drawsAll);
+            return builder.Build();
+        }
+
+        if (arguments.Demo)
+        {
+            services.AddSingleton<DemoOnce>();
             return builder.Build();
         }
 
