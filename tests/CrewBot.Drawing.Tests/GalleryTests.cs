@@ -28,6 +28,21 @@ public sealed class GalleryTests(PictureFixture pictures)
         Check(name, picture);
     }
 
+    [Fact]
+    public void Gallery_Race_IsThereInBothThemes() => Check("derby-race", Samples.Race);
+
+    [Fact]
+    public void Gallery_Learning_IsThereInBothThemes() => Check("learning", Samples.Learned);
+
+    [Fact]
+    public void Gallery_Seating_IsThereInBothThemes() => Check("seating", Samples.Seats);
+
+    [Fact]
+    public void Gallery_IceBoard_IsThereInBothThemes() => Check("ice-board", Samples.Ice);
+
+    [Fact]
+    public void Gallery_PocketCard_IsThereInBothThemes() => Check("pocket-card", Samples.Card);
+
     private static void Check(string name, PictureData picture)
     {
         foreach (var theme in (Theme[])[Theme.Light, Theme.Dark])

@@ -161,7 +161,7 @@ internal static class RigPictures
         StationNear.Bottom when rig.Height.Meters == 0 => new(ask.Depth, "on the bottom"),
         StationNear.Bottom => new(ask.Depth - rig.Height, $"{show.Gap(rig.Height)} off bottom"),
         // Nobody knows where the fish are: half-way down stands for wherever the sonar shows them.
-        StationNear.Fish => new(ask.Depth / 2, $"{show.Gap(rig.Height)} above the fish, wherever they hang"),
+        StationNear.Fish => new(ask.Depth / 2, $"{show.Gap(rig.Height)} above the fish, wherever they are"),
         _ => new(Length.FromMeters(Math.Min(rig.Height.Meters, ask.Depth.Meters)), $"{show.Gap(rig.Height)} under the ice"),
     };
 

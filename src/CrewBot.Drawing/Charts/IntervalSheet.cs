@@ -11,6 +11,7 @@ internal static class IntervalSheet
 {
     private const float RowGap = 26;
     private const float BarHeight = 44;
+    private const float NoteGap = 8;
     private const float Arrow = 16;
     private const double MostOverValue = 3; // a bar longer than that many best values says only that little is known
     private const int MostGridLines = 5;
@@ -29,8 +30,8 @@ internal static class IntervalSheet
         {
             top = sheet.Write(row.Name, Sheet.Margin, top, Sheet.Width - (2 * Sheet.Margin), Sheet.PlainText, Weight.SemiBold);
             top = sheet.Write(row.Note, Sheet.Margin, top, Sheet.Width - (2 * Sheet.Margin), Sheet.SmallText, ink: Ink.Quiet);
-            bars.Add((row, top + (BarHeight / 2)));
-            top += BarHeight + RowGap;
+            bars.Add((row, top + NoteGap + (BarHeight / 2)));
+            top += NoteGap + BarHeight + RowGap;
         }
 
         foreach (var value in grid)

@@ -20,7 +20,7 @@ internal static class RaceSheet
     {
         var sheet = new Sheet();
         var top = sheet.Title(picture.Title);
-        top = sheet.Write(picture.Unit, Sheet.Margin, top - 8, Sheet.Width - (2 * Sheet.Margin), Sheet.SmallText, ink: Ink.Quiet) + 12;
+        top = sheet.Write(picture.Unit, Sheet.Margin, top - 8, Sheet.Width - (2 * Sheet.Margin), Sheet.SmallText, ink: Ink.Quiet) + 28;
         var racers = picture.Racers.Take(Markers.ByPlace.Count).ToList();
         var time = new TimeScale(picture.Time, Sheet.Margin + ScaleWidth, Sheet.Width - Sheet.Margin - NameWidth - NameGap);
         var bottom = top + PlotHeight;

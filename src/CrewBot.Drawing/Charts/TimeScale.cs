@@ -23,7 +23,7 @@ internal sealed record TimeScale(TimeAxis Axis, float Left, float Right)
             var x = At(tick.At);
             sheet.Stroke(x, top, x, bottom + 6, 1.5f, Ink.Rule);
             var half = Lettering.Width(tick.Label, Sheet.SmallText, Weight.Regular) / 2;
-            var middle = Math.Clamp(x, Left + half, Right - half);
+            var middle = Math.Clamp(x, Sheet.Margin + half, Sheet.Width - Sheet.Margin - half);
             if (middle - half >= free)
             {
                 sheet.WriteMiddle(tick.Label, middle, bottom + 10, Right - Left, Sheet.SmallText, ink: Ink.Quiet);

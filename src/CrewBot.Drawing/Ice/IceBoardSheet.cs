@@ -10,7 +10,7 @@ namespace CrewBot.Drawing.Ice;
 internal static class IceBoardSheet
 {
     private const float PanelHeight = 190;
-    private const float LabelWidth = 210;
+    private const float LabelWidth = 252;
     private const float LabelGap = 12;
     private const float BarWidth = 18;
     private const float Line = Sheet.SmallText * Lettering.LineHeight;
@@ -43,19 +43,19 @@ internal static class IceBoardSheet
         var (left, right) = (time.Left - BarWidth, time.Right + BarWidth);
         sheet.Add(new FillMark(new Box(left, surface, right, bottom), 0, Ink.Water));
         sheet.Stroke(left, surface, right, surface, 4, Ink.Tackle);
-        Bars(sheet, spot, time, surface, Y);
-        Lines(sheet, required, left, right, surface, bottom, Y);
-        return time.Draw(sheet, bottom, bottom);
-    }
-
-    private static void Bars(Sheet sheet, IceSpot spot, TimeScale time, float surface, Func<double, float> y)
-    {
         foreach (var report in spot.Reports)
         {
-            var (x, end) = (time.At(report.At), y(report.Thickness.Meters));
-            sheet.Add(new FillMark(new Box(x - (BarWidth / 2), surface, x + (BarWidth / 2), end), 0, Ink.Ice));
-            Sign(sheet, report.Sign, x, end);
+            var x = time.At(report.At);
+            sheet.Add(new FillMark(new Box(x - (BarWidth / 2), surface, x + (BarWidth / 2), Y(report.Thickness.Meters)), 0, Ink.Ice));
         }
+
+        Lines(sheet, required, left, right, surface, bottom, Y);
+        foreach (var report in spot.Reports)
+        {
+            Sign(sheet, report.Sign, time.At(report.At), Y(report.Thickness.Meters));
+        }
+
+        return time.Draw(sheet, bottom, bottom);
     }
 
     private static void Lines(

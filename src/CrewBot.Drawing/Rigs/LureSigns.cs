@@ -11,6 +11,7 @@ internal sealed class LureSigns(Sheet sheet, float x)
     public const float Tail = 46;
 
     private const float HookWidth = 4.5f;
+    private const float Small = 0.75f;
 
     /// <summary>Draws it.</summary>
     /// <param name="kind">What it is.</param>
@@ -38,8 +39,8 @@ internal sealed class LureSigns(Sheet sheet, float x)
                 Dot(0.05f, 0.13f, 0.028f, top, length);
                 break;
             default:
-                Treble(x + (0.11f * length), top + (0.26f * length) + 14, hooks);
-                Treble(x + (0.09f * length), top + (0.58f * length) + 14, hooks);
+                Treble(x + (0.09f * length), top + (0.26f * length) + 14, hooks, Small);
+                Treble(x + (0.07f * length), top + (0.58f * length) + 14, hooks, Small);
                 Fill(Signs.DeadFish, top, length);
                 Dot(-0.045f, 0.1f, 0.02f, top, length);
                 break;
@@ -48,7 +49,7 @@ internal sealed class LureSigns(Sheet sheet, float x)
 
     private void Fill(string path, float top, float length) => sheet.Add(new ShapeMark(path, x, top, length, Ink.Tackle));
 
-    private void Treble(float at, float y, Ink ink) => sheet.Add(new ShapeMark(Signs.Treble, at, y, 0.9f, ink) { Outline = HookWidth });
+    private void Treble(float at, float y, Ink ink, float scale = 0.9f) => sheet.Add(new ShapeMark(Signs.Treble, at, y, scale, ink) { Outline = HookWidth });
 
     private void Dot(float across, float down, float radius, float top, float length)
     {

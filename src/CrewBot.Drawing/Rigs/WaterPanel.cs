@@ -10,7 +10,7 @@ internal static class WaterPanel
 {
     private const float IceHeight = 42;
     private const float BottomHeight = 42;
-    private const float WaterHeight = 250;
+    private const float WaterHeight = 256;
     private const float DepthWidth = 190;
     private const float LabelGap = 26;
     private const float Corner = 14;
@@ -65,6 +65,7 @@ internal static class WaterPanel
         var lines = Lettering.Wrap(label, Sheet.SmallText, Weight.Regular, width - LabelGap).Count;
         var height = lines * Sheet.SmallText * Lettering.LineHeight;
         var above = y - height - 4;
-        sheet.Write(label, x + LabelGap, above > surface + 6 ? above : y + 8, width - LabelGap, Sheet.SmallText, on: Ink.Water);
+        var room = surface + WaterHeight - height - 4;
+        sheet.Write(label, x + LabelGap, above > surface + 6 ? above : Math.Min(y + 8, room), width - LabelGap, Sheet.SmallText, on: Ink.Water);
     }
 }

@@ -28,7 +28,7 @@ internal static class CardSheet
             top += 10;
         }
 
-        sheet.Height = Cautions.Draw(sheet, picture.Caution, top) + Sheet.Margin;
+        sheet.Height = Cautions.Draw(sheet, picture.Caution, top + 8) + Sheet.Margin;
         return sheet;
     }
 }
