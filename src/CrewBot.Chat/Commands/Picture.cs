@@ -20,6 +20,7 @@ public sealed record Picture
     }
 
     /// <summary>Asked for by night, when a white page blinds in a dark shelter; by day a dark one is lost in the glare of snow.</summary>
+    [JsonIgnore]
     public bool ByNight { get; init; }
 
     /// <summary>Puts together what is to be drawn; null for a reply that was read back from its stored form.</summary>

@@ -9,6 +9,7 @@ namespace CrewBot.Drawing.Charts;
 internal sealed record TimeScale(TimeAxis Axis, float Left, float Right)
 {
     private const float LeastGap = 14;
+    private const float LabelGap = 20; // clear of the label of an axis of values at its foot
 
     public float At(DateTimeOffset instant) =>
         Left + ((float)Math.Clamp((instant - Axis.From) / (Axis.To - Axis.From), 0, 1) * (Right - Left));
@@ -26,11 +27,11 @@ internal sealed record TimeScale(TimeAxis Axis, float Left, float Right)
             var middle = Math.Clamp(x, Sheet.Margin + half, Sheet.Width - Sheet.Margin - half);
             if (middle - half >= free)
             {
-                sheet.WriteMiddle(tick.Label, middle, bottom + 10, Right - Left, Sheet.SmallText, ink: Ink.Quiet);
+                sheet.WriteMiddle(tick.Label, middle, bottom + LabelGap, Right - Left, Sheet.SmallText, ink: Ink.Quiet);
                 free = middle + half + LeastGap;
             }
         }
 
-        return bottom + 10 + (Sheet.SmallText * Lettering.LineHeight);
+        return bottom + LabelGap + (Sheet.SmallText * Lettering.LineHeight);
     }
 }
