@@ -23,9 +23,9 @@ internal sealed class LureSigns(Sheet sheet, float x)
         switch (kind)
         {
             case PartKind.Jig:
-                Fill(Signs.JigHead, top, length);
                 sheet.Add(new ShapeMark(Signs.JigHook, x, top, length, hooks) { Outline = 5 });
-                Dot(0, 0.15f, 0.05f, top, length);
+                Fill(Signs.Jig, top, length);
+                Dot(0, 0.12f, 0.04f, top, length);
                 break;
             case PartKind.Spoon:
                 Treble(x, top + length + 16, hooks);

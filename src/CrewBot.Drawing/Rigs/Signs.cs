@@ -24,7 +24,7 @@ internal static class Signs
     /// <summary>Points at the weakest link from the left.</summary>
     public const string Pointer = "M-26 -13L0 0L-26 13L-19 0Z";
 
-    public const string Bait = "M0 -20C10 -12 11 4 3 14L9 24H-9L-3 14C-11 4 -10 -12 0 -20Z";
+    public const string Bait = "M0 -17C11 -14 11 14 0 17C-11 14 -11 -14 0 -17Z";
 
     /// <summary>A lure far away, its tip where it hangs.</summary>
     public const string Hung = "M0 -30C11 -20 10 -8 0 0C-10 -8 -11 -20 0 -30Z";
@@ -32,9 +32,9 @@ internal static class Signs
     // One unit high, hung by the nose: whoever draws it scales it to the lure's length.
     public const string Spoon = "M0 0C0.10 0.10 0.19 0.42 0.17 0.66C0.15 0.86 0.08 0.97 0 1C-0.08 0.97 -0.15 0.86 -0.17 0.66C-0.19 0.42 -0.10 0.10 0 0Z";
 
-    public const string JigHead = "M-0.17 0.17A0.17 0.17 0 1 0 0.17 0.17A0.17 0.17 0 1 0 -0.17 0.17Z";
+    public const string Jig = "M-0.13 0.13A0.13 0.13 0 1 0 0.13 0.13A0.13 0.13 0 1 0 -0.13 0.13ZM-0.075 0.2C-0.11 0.5 -0.05 0.8 0.02 1C0.07 0.8 0.11 0.5 0.075 0.2Z";
 
-    public const string JigHook = "M0 0.3V0.76C0 1.04 -0.36 1.04 -0.36 0.72L-0.25 0.82";
+    public const string JigHook = "M0 0.24V0.62C0 0.86 -0.25 0.86 -0.25 0.6L-0.17 0.68";
 
     public const string Swimmer = "M0 0C0.11 0.08 0.16 0.26 0.14 0.44C0.12 0.64 0.06 0.76 0.03 0.84L0.12 1H-0.12L-0.03 0.84C-0.06 0.76 -0.12 0.64 -0.14 0.44C-0.16 0.26 -0.11 0.08 0 0Z";
 
