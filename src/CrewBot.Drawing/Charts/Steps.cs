@@ -15,7 +15,7 @@ internal static class Steps
     /// <summary>0 and every step up to a value or just past it.</summary>
     public static IReadOnlyList<double> Through(double most, int count)
     {
-        most = most > 0 ? most : 1; // an axis has a length even where everything is nothing
+        most = most > 0.001 ? most : 1; // an axis has a length even where everything is nothing
         var step = For(most, count);
         return [.. Enumerable.Range(0, (int)Math.Ceiling((most / step) - 1e-9) + 1).Select(number => number * step)];
     }
