@@ -8,7 +8,7 @@ using CrewBot.Storage.Trips;
 namespace CrewBot.Chat.Trips;
 
 /// <summary>Finds the trip that a request is about, and keeps what becomes of it.</summary>
-public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, CrewBook book)
+public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledge knowledge, CrewBook book)
 {
     /// <summary>Answers a question about a trip.</summary>
     public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) => book.ReadAsync(
@@ -43,7 +43,7 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
             var after = await SceneOfAsync(changed.Trip!, session);
-            await TripPosts.KeepAsync(session, after, request);
+            await posts.KeepAsync(session, after, request);
             return changed.Answer!(after);
         }, cancellationToken);
 
@@ -52,8 +52,11 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
     {
         var members = await new MemberRepository(session).AllAsync();
         var waters = await new WaterRepository(session).AllAsync();
-        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, members.ToDictionary(member => member.Id, member => member.Name), knowledge)
+        var water = waters.First(water => water.Id == trip.WaterId);
+        return new TripScene(trip, water.Name, members.ToDictionary(member => member.Id, member => member.Name), knowledge)
         {
+            At = water.At,
+            Rules = RulesOfWater.From(water),
             Contacts = await ContactsAsync(trip, members, session),
         };
     }
@@ -61,11 +64,10 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
     private static async Task<TripContacts> ContactsAsync(Trip trip, IEnumerable<CrewMember> members, CrewSession session)
     {
         var crew = new CrewRepository(session);
-        var settings = await crew.FindAsync();
         var channels = (await crew.ChannelsAsync()).ToDictionary(pair => pair.Purpose, pair => pair.Channel);
         return new TripContacts(
-            channels.GetValueOrDefault("trip") ?? trip.Room, channels.GetValueOrDefault("contact"), settings.ContactRole, settings.Emergency,
-            members.ToDictionary(member => member.Id, member => $"@{member.PlatformId}"));
+            channels.GetValueOrDefault("trip") ?? trip.Room, channels.GetValueOrDefault("contact"), await crew.FindAsync(),
+            members.ToDictionary(member => member.Id));
     }
 
     private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)

@@ -16,6 +16,12 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
 {
     private const double NanogramsInKilogram = 1e12;
 
+    /// <summary>Where the water lies, to two decimals of a degree; null when nobody said.</summary>
+    public (decimal Latitude, decimal Longitude)? At { get; init; }
+
+    /// <summary>The rules of the water as the crew read them; null when nobody filled them in.</summary>
+    public WaterRules? Rules { get; init; }
+
     /// <summary>Whom it speaks to.</summary>
     public required TripContacts Contacts { get; init; }
 
@@ -60,6 +66,12 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
                 .Where(wish => keys.Contains(wish.One) && keys.Contains(wish.Other)),
         ]);
     }
+
+    /// <summary>The shelter that somebody was told, if it still comes; null for none.</summary>
+    public string? SeatOf(TripParty party) =>
+        Trip.Roster.Seats.TryGetValue(KeyOf(party), out var shelter) && Items.Any(item => shelter.StartsWith(Prefix(item), StringComparison.Ordinal))
+            ? ShelterName(shelter)
+            : null;
 
     /// <summary>What a piece of gear is called, with whose it is.</summary>
     public string ShelterName(string key)

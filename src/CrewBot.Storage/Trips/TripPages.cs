@@ -4,4 +4,6 @@ namespace CrewBot.Storage.Trips;
 internal sealed record TripPages(string? Place, string? Species, string? Note, TripRoster Roster)
 {
     public string? Room { get; init; }
+
+    public long? DepthNanometres { get; init; }
 }

@@ -56,7 +56,7 @@ public sealed class TripRepository(CrewSession session)
         MeetAtMs = trip.MeetAt.ToUnixTimeMilliseconds(),
         ReturnAtMs = trip.ReturnAt.ToUnixTimeMilliseconds(),
         trip.IsCancelled,
-        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster) { Room = trip.Room }, TripJson.Default.TripPages),
+        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster) { Room = trip.Room, DepthNanometres = trip.DepthNanometres }, TripJson.Default.TripPages),
     };
 
     private static Trip? Of(TripRow? row)
@@ -76,6 +76,7 @@ public sealed class TripRepository(CrewSession session)
             Species = pages.Species,
             Note = pages.Note,
             Room = pages.Room,
+            DepthNanometres = pages.DepthNanometres,
             Roster = pages.Roster,
         };
     }

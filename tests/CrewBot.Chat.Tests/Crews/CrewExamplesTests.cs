@@ -5,8 +5,8 @@ public sealed class CrewExamplesTests : IAsyncDisposable
     // A trip's day goes in its own order.
     private static readonly string[] TripDay =
     [
-        "trip plan", "trip change", "trip show", "trip join", "trip bring", "trip need", "trip seats", "trip load", "trip out", "trip late",
-        "trip back", "trip cancel",
+        "trip plan", "trip change", "trip show", "trip join", "trip bring", "trip need", "trip seats", "trip load", "trip day", "trip pack",
+        "trip calendar", "trip out", "trip late", "trip back", "trip cancel",
     ];
 
     private readonly CrewRoom _room = new();

@@ -12,7 +12,8 @@ using Microsoft.Extensions.Time.Testing;
 namespace CrewBot.Worker.Tests.Trips;
 
 /// <summary>A crew's bot on one file, started anew for every command and for every look at the clock.</summary>
-internal sealed class TripStation : IChatPost, IDisposable
+/// <param name="room">Where it posts; null for this station itself.</param>
+internal sealed class TripStation(IChatPost? room = null) : IChatPost, IDisposable
 {
     public const string Crew = "tamarack";
 
@@ -49,7 +50,7 @@ internal sealed class TripStation : IChatPost, IDisposable
         await using var book = CrewBook.At(_folder.File("crew.db"));
         var database = await book.DatabaseAsync(Limit);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(Limit);
-        var pump = Task.Run(() => new PostPump(database, new RoomPosts([this], _clock), _clock, NullLogger<PostPump>.Instance).RunAsync(stop.Token), Limit);
+        var pump = Task.Run(() => new PostPump(database, new RoomPosts([room ?? this], _clock), _clock, NullLogger<PostPump>.Instance).RunAsync(stop.Token), Limit);
         while ((await database.ReadAsync(Crew, session => new PostRepository(session).PendingAsync(), Limit)).Any(post => post.NextAt <= _clock.GetUtcNow()))
         {
             await Task.Yield();

@@ -44,7 +44,7 @@ internal static class OverduePosts
                 $"Last known: {scene.Water}{(party.Spot is { } spot ? $", {spot}" : "")}, out since {DayTime.Hour(party.OutAt!.Value, zone)}.",
                 $"Plan: trip {trip.Number}{(trip.Place is { } meet ? $", met at {meet}" : "")}, everybody off the ice by {DayTime.Show(trip.ReturnAt, zone)}{(trip.Species is { } species ? $", after {scene.Knowledge.Species[species].Name}" : "")}.",
                 .. trip.Note is { } note ? (string[])[$"Note: {note}"] : [],
-                $"Try to reach them. No answer: call {scene.Contacts.Emergency ?? "the local emergency number"} and say the above. Nobody follows them onto the ice alone.",
+                $"Try to reach them. No answer: call {scene.Contacts.EmergencyNumber} and say the above. Nobody follows them onto the ice alone.",
                 "The bot calls nobody. It says this again every "
                 + $"{TripRules.AlertAgain.TotalMinutes.ToString(CultureInfo.InvariantCulture)} min until somebody says that they are back.",
             ],
@@ -53,7 +53,7 @@ internal static class OverduePosts
                 new ReplyAction("They are back", ActionKind.Run, "trip back", options),
                 new ReplyAction("Heard from them: 1 h later", ActionKind.Run, "trip late", new Dictionary<string, string>(options) { ["by"] = "+1h" }),
             ],
-            Calls = place == (scene.Contacts.Contact ?? scene.Contacts.Room) ? scene.Contacts.Role : null,
+            Calls = place == (scene.Contacts.Contact ?? scene.Contacts.Room) ? scene.Contacts.Crew.ContactRole : null,
             Audience = Audience.Crew,
         };
     }
