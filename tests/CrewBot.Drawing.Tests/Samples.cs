@@ -49,7 +49,7 @@ internal static class Samples
             new("North bay", "8 in clear, 6 h ago, by Ida", [Report(0.5, 4, IceSign.Clear), Report(4, 5, IceSign.Clear), Report(8, 7, IceSign.White), Report(11.7, 8, IceSign.Clear)]),
             new("The narrows", "open water, 20 h ago, by Marek", [Report(2, 5, IceSign.White), Report(6.5, 4, IceSign.Unknown), Report(11.1, 0, IceSign.Unsound)]),
         ],
-        [new(Length.FromInches(4), "on foot, 4 in"), new(Length.FromInches(6), "snowmobile, 6 in"), new(Length.FromInches(9), "small car, 9 in")],
+        [new(Length.FromInches(4), "stay off below 4 in"), new(Length.FromInches(6), "one on foot 6 in"), new(Length.FromInches(10), "a group, a sled 10 in")],
         new TimeAxis(Dawn.AddDays(-12), Dawn, [.. new[] { 0, 4, 8, 12 }.Select(day => new TimeTick(Dawn.AddDays(day - 12), $"Jan {4 + day}"))]),
         "A report says what one hole was, then. No ice is safe; check as you go, and ask locally.");
 

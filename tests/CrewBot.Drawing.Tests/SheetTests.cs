@@ -75,10 +75,10 @@ public sealed class SheetTests
         var strokes = Illustrator.LayOut(Samples.Ice).Marks.OfType<StrokeMark>().Where(mark => mark.Dashes is not null).Take(3).ToList();
         var surface = Illustrator.LayOut(Samples.Ice).Marks.OfType<StrokeMark>().First(mark => mark.Width == 4).Points[0].Y;
 
-        // 4, 6 and 9 in under the surface.
+        // 4, 6 and 10 in under the surface.
         var down = strokes.Select(stroke => stroke.Points[0].Y - surface).ToList();
         Assert.Equal(6.0 / 4, down[1] / down[0], 3);
-        Assert.Equal(9.0 / 4, down[2] / down[0], 3);
+        Assert.Equal(10.0 / 4, down[2] / down[0], 3);
     }
 
     [Fact]

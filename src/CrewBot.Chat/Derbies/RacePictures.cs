@@ -1,6 +1,5 @@
 using CrewBot.Chat.Pictures;
 using CrewBot.Core.Derbies;
-using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Derbies.Scoring;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Pictures;

@@ -18,7 +18,7 @@ internal static class CardSheet
         foreach (var section in picture.Sections)
         {
             sheet.Stroke(Sheet.Margin, top + 4, Sheet.Width - Sheet.Margin, top + 4, 2, Ink.Rule);
-            top = sheet.Write(section.Heading, Sheet.Margin, top + 16, Width, Sheet.PlainText, Weight.SemiBold, Ink.Accent) + 4;
+            top = sheet.Write(section.Heading, Sheet.Margin, top + 16, Width, Sheet.PlainText, Weight.SemiBold, Ink.Accent) + (section.Heading.Length > 0 ? 4 : 0);
             foreach (var line in section.Lines)
             {
                 sheet.Add(new ShapeMark(Charts.Markers.Disc, Sheet.Margin + 8, top + (Sheet.PlainText * Lettering.LineHeight / 2), 0.45f, Ink.Quiet));
