@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using CrewBot.Chat.Commands;
-using CrewBot.Discord.StandIn;
 using CrewBot.Discord.Tests.Fakes;
 using static CrewBot.Discord.StandIn.InteractionMaker;
 
