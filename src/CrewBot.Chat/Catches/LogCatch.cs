@@ -4,6 +4,7 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
 
 namespace CrewBot.Chat.Catches;
 
@@ -36,7 +37,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), caughtAt);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripAtAsync(session, member, caughtAt), caughtAt);
         var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();
         var place = await CatchPlace.FindAsync(waters, water, request.GetOr(options.Spot, null!));
         if (place.Fault is { } nowhere)
@@ -75,6 +76,12 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Actions = [.. reply.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge), Correction(logged.Number)],
         };
     }
+
+    private static async Task<(long Number, string Water)?> TripAtAsync(CrewSession session, CrewMember member, DateTimeOffset at) =>
+        await new TripRepository(session).NextAsync(at) is { } trip && trip.MeetAt <= at
+            && trip.Roster.Parties.Any(party => party.MemberId == member.Id && party.Answer == TripAnswer.In)
+            ? (trip.Number, (await new WaterRepository(session).AllAsync()).First(water => water.Id == trip.WaterId).Name)
+            : null;
 
     // A fish on somebody else's photo is logged for whoever logs it: nobody enters another's catch in silence.
     private async Task<IEnumerable<string>> WhoseAsync(Request request, CrewSession session, long number)

@@ -36,6 +36,7 @@ internal static class TripCard
                 Button("Out", "trip join", ("answer", "out"), scene),
                 ReplyAction.Form(
                     "In with others", "trip join", new Dictionary<string, string>(Options(scene)) { ["answer"] = "in" }, TripOptions.Party, TripOptions.Children),
+                new ReplyAction("I bring", ActionKind.Run, "trip bring", Options(scene)),
                 new ReplyAction("What is missing", ActionKind.Run, "trip need", Options(scene)),
                 new ReplyAction("Seats", ActionKind.Run, "trip seats", Options(scene)),
             ],

@@ -11,9 +11,13 @@ namespace CrewBot.Chat.Trips;
 public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledge knowledge, CrewBook book)
 {
     /// <summary>Answers a question about a trip.</summary>
-    public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) => book.ReadAsync(
+    public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) =>
+        ReadAsync(request, (scene, _) => Task.FromResult(answer(scene)), cancellationToken);
+
+    /// <summary>Answers a question about a trip that asks for more than the trip holds.</summary>
+    public Task<Reply> ReadAsync(Request request, Func<TripScene, CrewSession, Task<Reply>> answer, CancellationToken cancellationToken) => book.ReadAsync(
         request,
-        async session => await FindAsync(request, session) is { } trip ? answer(await SceneOfAsync(trip, session)) : NoTrip(request),
+        async session => await FindAsync(request, session) is { } trip ? await answer(await SceneOfAsync(trip, session), session) : NoTrip(request),
         cancellationToken);
 
     /// <summary>Changes a trip that is still to come or under way.</summary>

@@ -60,8 +60,8 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<string> Apart { get; } = CommandOption.Optional(
         "apart", "Whom you would rather not sit with", new NameReader("a name of somebody who comes"));
 
-    public CommandOption<string> Item { get; } = CommandOption.Required(
-        "item", "What you bring", new NameReader("a thing, such as hub, power auger or throw rope"));
+    public CommandOption<string> Item { get; } = CommandOption.Optional(
+        "item", "What you bring; leave it out to choose from your box", new NameReader("a thing, such as hub, power auger or throw rope"));
 
     public CommandOption<int> Count { get; } = CommandOption.Optional(
         "count", "How many; 0 takes it back", new WholeNumberReader(0, MostPieces));

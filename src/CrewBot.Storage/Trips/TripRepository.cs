@@ -22,6 +22,13 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number LIMIT 1
         """;
 
+    private const string FindOwnSql = """
+        SELECT item.value FROM trip, json_each(trip.roster, '$.roster.items') item
+        WHERE trip.crew_id = @CrewId AND json_extract(item.value, '$.family') IS NOT NULL
+            AND json_extract(item.value, '$.kind') = @Name COLLATE NOCASE
+        ORDER BY trip.number DESC LIMIT 1
+        """;
+
     private const string SaveSql = """
         UPDATE trip SET water_id = @WaterId, meet_at_ms = @MeetAtMs, return_at_ms = @ReturnAtMs, is_cancelled = @IsCancelled, roster = @Roster
         WHERE crew_id = @CrewId AND number = @Number
@@ -43,6 +50,12 @@ public sealed class TripRepository(CrewSession session)
     /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
         Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
+
+    /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
+    public async Task<TripItem?> FindOwnAsync(string name) =>
+        await session.FirstOrDefaultAsync<string>(FindOwnSql, new { session.CrewId, Name = name }) is { } item
+            ? JsonSerializer.Deserialize(item, TripJson.Default.TripItem)
+            : null;
 
     /// <summary>Keeps a trip as it has become.</summary>
     public Task SaveAsync(Trip trip) => session.ExecuteAsync(SaveSql, ParametersOf(trip));

@@ -98,6 +98,49 @@ public sealed class TripTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Bring_WithoutAnItem_OffersWhatIsInTheBoxAsButtonsThatWork()
+    {
+        await PlanAsync();
+        await _room.SayAsync("box add item:\"shelter for 4, heater, auger 8in, shelter for 7, braid 6lb\"");
+
+        var offer = await _room.SayAsync("trip bring");
+
+        Assert.Equal(4, offer.Actions.Count);
+        Assert.Equal(25, offer.Choices.Single().Choices.Count);
+        foreach (var action in offer.Actions)
+        {
+            Assert.Null((await _room.SayAsync(action.Command)).Problem);
+        }
+
+        var brought = (await _room.SayAsync("trip show")).Lines.Single(line => line.StartsWith("Brought:", StringComparison.Ordinal));
+        Assert.Equal("Brought: 1 hub, 1 small heater, 1 wide hand auger, 1 shelter for 7.", brought);
+    }
+
+    [Fact]
+    public async Task Bring_OwnGearOfAnEarlierTrip_IsKnownByItsName()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip bring item:\"red barn\" as:shelter seats:5 weight:60kg");
+        await _room.SayAsync("trip plan water:\"Loon Basin\" meet:\"2027-01-30 07:00\"");
+
+        Assert.Equal("Ana brings 1 red barn", (await _room.SayAsync("trip bring item:\"Red Barn\" trip:2")).Headline);
+        Assert.Contains("Seats for 1 person", (await _room.SayAsync("trip seats trip:2")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Log_OnATrip_TakesItsWaterAndSaysSo()
+    {
+        await _room.SayAsync("crew setup water:\"Tamarack Bay\"");
+        await PlanAsync();
+        await _room.SayAsync("log perch 9in water:\"Tamarack Bay\"");
+        _room.Now += TimeSpan.FromHours(12);
+
+        var reply = await _room.SayAsync("log walleye 20in");
+
+        Assert.Contains(reply.Lines, line => line.Contains("Loon Basin as on trip 1", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Seats_AfterADropOut_MoveNobodyWhoCanStay()
     {
         await PlanAsync();
