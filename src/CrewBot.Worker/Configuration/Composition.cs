@@ -5,6 +5,7 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Background;
 using CrewBot.Worker.Photos;
 using CrewBot.Worker.Demos;
+using CrewBot.Worker.Pictures;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -34,6 +35,7 @@ internal static class Composition
             Zone = TimeZoneInfo.Local,
             FilesAreHere = true,
         });
+<<<<<<< HEAD
         services.AddSingleton(new FileFolder(arguments.FilesFolder));
         if (settings.PhotoFolder is { } photos)
         {
@@ -41,10 +43,16 @@ internal static class Composition
                 photos, settings.PhotoMegabytes * PhotoFolder.Megabyte, provider.GetRequiredService<ILogger<PhotoFolder>>()));
         }
 
+=======
+        services.AddSingleton(new FileFolder(arguments.FilesFolder, arguments.PicturesFolder));
+        services.AddSingleton<IPictureDrawer>(provider => new DrawingDesk(
+            Artist.Draw, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ILogger<DrawingDesk>>()));
+>>>>>>> main
         services.AddChat(knowledge, book);
+        var drawsAll = arguments.PicturesFolder is not null;
         if (arguments.Say is not null)
         {
-            services.AddSay();
+            services.AddSay(drawsAll);
             return builder.Build();
         }
 
@@ -61,7 +69,7 @@ internal static class Composition
 
         if (!IsService(settings, surroundings))
         {
-            services.AddTerminalRoom();
+            services.AddTerminalRoom(drawsAll);
         }
 
         services.AddBackground();

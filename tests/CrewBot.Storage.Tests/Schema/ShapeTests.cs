@@ -135,12 +135,12 @@ public sealed class ShapeTests : IDisposable
     }
 
     [Fact]
-    public async Task OpenAsync_FileOfTheEighthShapeWithCatchesInIt_TalliesThemBySeason()
+    public async Task OpenAsync_FileOfTheNinthShapeWithCatchesInIt_TalliesThemBySeason()
     {
         // 1 July 2026, 04:59:59 and 05:00 in UTC: the first second of the season where the clock stands at UTC-5, and the last before it.
         await using (var old = Open())
         {
-            await Shape.BringUpAsync(old, "file", to: 8);
+            await Shape.BringUpAsync(old, "file", to: 9);
             await old.ExecuteAsync("""
                 INSERT INTO crew (id, key) VALUES (1, 'alpha');
                 INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
@@ -165,11 +165,11 @@ public sealed class ShapeTests : IDisposable
     }
 
     [Fact]
-    public async Task OpenAsync_FileOfTheNinthShapeWithAPhotoInIt_KeepsItsLinkWithoutAHash()
+    public async Task OpenAsync_FileOfTheTenthShapeWithAPhotoInIt_KeepsItsLinkWithoutAHash()
     {
         await using (var old = Open())
         {
-            await Shape.BringUpAsync(old, "file", to: 9);
+            await Shape.BringUpAsync(old, "file", to: 10);
             await old.ExecuteAsync("""
                 INSERT INTO crew (id, key) VALUES (1, 'alpha');
                 INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');

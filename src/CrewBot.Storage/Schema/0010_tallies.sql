@@ -45,4 +45,4 @@ DROP INDEX line_spell_member;
 CREATE INDEX line_spell_member ON line_spell (crew_id, member_id);
 CREATE INDEX line_spell_open ON line_spell (crew_id, member_id, down_at_ms) WHERE up_at_ms IS NULL;
 
-PRAGMA user_version = 9;
+PRAGMA user_version = 10;
