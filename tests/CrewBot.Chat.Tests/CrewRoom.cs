@@ -69,11 +69,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
         var caller = new Caller(crew, member, role, CrewUnits.Customary);
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
-<<<<<<< HEAD
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File, FileFault) },
-=======
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File), Place = Place },
->>>>>>> main
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File, FileFault), Place = Place },
             TestContext.Current.CancellationToken);
     }
 

@@ -35,19 +35,15 @@ internal static class Composition
             Zone = TimeZoneInfo.Local,
             FilesAreHere = true,
         });
-<<<<<<< HEAD
-        services.AddSingleton(new FileFolder(arguments.FilesFolder));
+        services.AddSingleton(new FileFolder(arguments.FilesFolder, arguments.PicturesFolder));
+        services.AddSingleton<IPictureDrawer>(provider => new DrawingDesk(
+            Artist.Draw, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ILogger<DrawingDesk>>()));
         if (settings.PhotoFolder is { } photos)
         {
             services.AddSingleton<IPhotoCopies>(provider => new PhotoFolder(
                 photos, settings.PhotoMegabytes * PhotoFolder.Megabyte, provider.GetRequiredService<ILogger<PhotoFolder>>()));
         }
 
-=======
-        services.AddSingleton(new FileFolder(arguments.FilesFolder, arguments.PicturesFolder));
-        services.AddSingleton<IPictureDrawer>(provider => new DrawingDesk(
-            Artist.Draw, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ILogger<DrawingDesk>>()));
->>>>>>> main
         services.AddChat(knowledge, book);
         var drawsAll = arguments.PicturesFolder is not null;
         if (arguments.Say is not null)
