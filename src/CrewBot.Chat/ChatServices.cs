@@ -4,6 +4,7 @@ using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
 using CrewBot.Chat.Privacy;
@@ -54,6 +55,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddDerbies();
         services.AddTrips();
+        services.AddIce();
         services.AddBoxes();
         services.AddLearning();
         services.AddCatchFiles();

@@ -23,6 +23,9 @@ public sealed class CrewRoom : IAsyncDisposable
     /// <summary>When the next request is sent.</summary>
     public DateTimeOffset Now { get; set; } = new(2027, 1, 16, 20, 0, 0, TimeSpan.Zero);
 
+    /// <summary>Where the next request is given; null for nowhere.</summary>
+    public string? Place { get; set; }
+
     public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
 
     /// <summary>The file that the next request gives, by any name.</summary>
@@ -58,7 +61,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
         var caller = new Caller(crew, member, role, CrewUnits.Customary);
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File) },
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File), Place = Place },
             TestContext.Current.CancellationToken);
     }
 

@@ -11,6 +11,13 @@ public sealed record Reply
     /// <summary>What a phone shows: at most eight.</summary>
     public IReadOnlyList<string> Lines { get; init; } = [];
 
+    /// <summary>What was said here before and no longer holds: shown first, struck through.</summary>
+    public IReadOnlyList<string> Struck
+    {
+        get => field ?? []; // an answer that was kept before anything was struck has none
+        init;
+    }
+
     /// <summary>Every number in the reply.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
 

@@ -27,7 +27,7 @@ internal sealed class CardWriter(ButtonRows buttons)
         var embed = new Embed
         {
             Title = NullIfEmpty(Shortening.Fit(Markdown.Escape(reply.Headline), Limits.Title)),
-            Description = Text(purpose is CardPurpose.Why ? Reasons(reply) : reply.Lines, reply.Cautions),
+            Description = Text(purpose is CardPurpose.Why ? [] : reply.Struck, purpose is CardPurpose.Why ? Reasons(reply) : reply.Lines, reply.Cautions),
             Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
         };
         var body = Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose));
@@ -41,7 +41,7 @@ internal sealed class CardWriter(ButtonRows buttons)
 
     /// <summary>One private line that is no answer.</summary>
     public static Card Plain(string line) => new(
-        Body(new Embed { Description = Text([line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
+        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
 
     private static IReadOnlyList<string> Reasons(Reply reply) =>
         reply.Reasons.Count + reply.Figures.Count > 0
@@ -60,11 +60,11 @@ internal sealed class CardWriter(ButtonRows buttons)
         .Chunk(FiguresInALine)
         .Select(few => string.Join(" · ", few));
 
-    private static string Text(IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
+    private static string Text(IReadOnlyList<string> struck, IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
     {
         var below = Shortening.FitLines([.. cautions.Select(caution => $"⚠️ {Markdown.Escape(caution)}")], MostForCautions);
         var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
-        var above = Shortening.FitLines([.. lines.Select(Markdown.Escape)], room);
+        var above = Shortening.FitLines([.. struck.Select(line => $"~~{Markdown.Escape(line)}~~"), .. lines.Select(Markdown.Escape)], room);
         var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
         return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
     }
