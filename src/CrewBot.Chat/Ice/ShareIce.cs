@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Ice;
 public sealed class ShareIce(IceOptions options, CrewBook book) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
-        "ice share", "Owner: share ice reports with another crew, which must agree too", "/ice share crew:tamarack spot:hidden",
+        "ice share", "Owner: share ice reports with another crew, which must agree too", "/ice share crew:north-shore spot:hidden",
         [options.Crew, options.SpotShown, options.End])
     {
         Writes = true,

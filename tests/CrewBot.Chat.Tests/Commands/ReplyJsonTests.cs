@@ -7,7 +7,7 @@ namespace CrewBot.Chat.Tests.Commands;
 public sealed class ReplyJsonTests(ChatFixture chat)
 {
     private static readonly string[] Keys =
-        ["headline", "lines", "figures", "reasons", "cautions", "pictures", "files", "actions", "choices", "audience", "problem"];
+        ["headline", "lines", "struck", "figures", "reasons", "cautions", "pictures", "files", "actions", "choices", "audience", "problem"];
 
     [Fact]
     public void Write_FullReply_HasEveryKeyByItsName()
