@@ -3,6 +3,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Background;
 using CrewBot.Worker.Demos;
+using CrewBot.Worker.Pictures;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -32,11 +33,14 @@ internal static class Composition
             Zone = TimeZoneInfo.Local,
             FilesAreHere = true,
         });
-        services.AddSingleton(new FileFolder(arguments.FilesFolder));
+        services.AddSingleton(new FileFolder(arguments.FilesFolder, arguments.PicturesFolder));
+        services.AddSingleton<IPictureDrawer>(provider => new DrawingDesk(
+            Artist.Draw, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ILogger<DrawingDesk>>()));
         services.AddChat(knowledge, book);
+        var drawsAll = arguments.PicturesFolder is not null;
         if (arguments.Say is not null)
         {
-            services.AddSay();
+            services.AddSay(drawsAll);
             return builder.Build();
         }
 
@@ -53,7 +57,7 @@ internal static class Composition
 
         if (!IsService(settings, surroundings))
         {
-            services.AddTerminalRoom();
+            services.AddTerminalRoom(drawsAll);
         }
 
         services.AddBackground();

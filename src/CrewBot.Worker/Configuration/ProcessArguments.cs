@@ -10,6 +10,9 @@ internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, S
     /// <summary>The folder that files of replies are written to.</summary>
     public required string FilesFolder { get; init; }
 
+    /// <summary>The folder that pictures are written to, and every answer's picture is drawn; null to draw only what is asked for.</summary>
+    public string? PicturesFolder { get; init; }
+
     /// <summary>Fill a new database with an invented winter instead.</summary>
     public bool Demo { get; init; }
 
