@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -7,7 +8,7 @@ using CrewBot.Storage.Ice;
 namespace CrewBot.Chat.Ice;
 
 /// <summary>Answers <c>/ice close</c>: a steward ends bad news, with a reason and a new measurement of that spot.</summary>
-public sealed class CloseBadNews(IceOptions options, CrewBook book) : ICommandHandler
+public sealed class CloseBadNews(IceOptions options, CrewBook book, TripDesk trips) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "ice close", "Steward: end bad news of a spot, after a new measurement there", "/ice close report:2 measured:3 reason:\"drilled all round the old hole\"",
@@ -36,6 +37,7 @@ public sealed class CloseBadNews(IceOptions options, CrewBook book) : ICommandHa
 
         await new IceReportRepository(session).CloseAsync(number, with, member.Id, reason, request.At);
         var told = await new IceRelay(session, request, await IceDesk.WaterOfAsync(session, bad.Value!)).CloseAsync(bad.Value!, with, reason);
+        await trips.IceChangedAsync(request, session, bad.Value!.Entry.WaterId);
         return new Reply
         {
             Headline = $"Bad news #{number} is closed after measurement #{with}.",

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -7,7 +8,7 @@ using CrewBot.Storage.Ice;
 namespace CrewBot.Chat.Ice;
 
 /// <summary>Answers <c>/ice correct</c>: puts what was meant in a report's place and on every copy of it.</summary>
-public sealed class CorrectIce(IceOptions options, CrewBook book) : ICommandHandler
+public sealed class CorrectIce(IceOptions options, CrewBook book, TripDesk trips) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "ice correct", "Correct a report, and every copy of it", "/ice correct report:1 reason:\"read the tape wrong\" clear:4in",
@@ -40,6 +41,7 @@ public sealed class CorrectIce(IceOptions options, CrewBook book) : ICommandHand
         var now = (await reports.FindAsync(number))!;
         var water = await IceDesk.WaterOfAsync(session, now);
         var told = await new IceRelay(session, request, water).CorrectAsync(before, now, reason);
+        await trips.IceChangedAsync(request, session, now.Entry.WaterId);
         string?[] lines =
         [
             $"{IceSheet.Found(now, request.Units)}.",

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
@@ -6,7 +7,7 @@ using CrewBot.Storage.Ice;
 namespace CrewBot.Chat.Ice;
 
 /// <summary>Answers <c>/ice report</c>: files what was measured and tells everybody who follows the water.</summary>
-public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBook book) : ICommandHandler
+public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBook book, TripDesk trips) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "ice report", "File what you measured or saw on the ice", "/ice report water:\"Loon Basin\" spot:\"north bay\" clear:5in white:2in",
@@ -33,6 +34,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
         var reports = new IceReportRepository(session);
         var filed = (await reports.FindAsync(await reports.AddAsync(drafted.Value!)))!;
         var told = await new IceRelay(session, request, water).TellAsync(filed);
+        await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
         return AnswerOf(request, filed, water, told);
     }
 

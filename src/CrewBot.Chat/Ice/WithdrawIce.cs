@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
@@ -6,7 +7,7 @@ using CrewBot.Storage.Ice;
 namespace CrewBot.Chat.Ice;
 
 /// <summary>Answers <c>/ice withdraw</c>: strikes a report through wherever it was told.</summary>
-public sealed class WithdrawIce(IceOptions options, CrewBook book) : ICommandHandler
+public sealed class WithdrawIce(IceOptions options, CrewBook book, TripDesk trips) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "ice withdraw", "Take a report back, and strike every copy of it through", "/ice withdraw report:1 reason:\"wrong lake\"",
@@ -35,6 +36,7 @@ public sealed class WithdrawIce(IceOptions options, CrewBook book) : ICommandHan
 
         await new IceReportRepository(session).WithdrawAsync(number, member.Id, reason, request.At);
         var told = await new IceRelay(session, request, await IceDesk.WaterOfAsync(session, filed)).StrikeAsync(filed, reason);
+        await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
         return new Reply
         {
             Headline = $"Ice report #{number} is withdrawn.",

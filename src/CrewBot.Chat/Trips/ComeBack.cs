@@ -35,7 +35,7 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
             var still = changed.Trip.Roster.Parties.Where(one => one.IsOnTheIce).Select(one => changed.NameOf(one.MemberId)).ToList();
             return new Reply
             {
-                Headline = $"{scene.NameOf(party.MemberId)} and party ({party.People}) are back{(party.DueBack + TripRules.Grace < request.At ? ", late" : "")}",
+                Headline = $"{TripParties.Named(scene, party)} back{(party.DueBack + TripRules.Grace < request.At ? ", late" : "")}",
                 Lines =
                 [
                     .. down.Count == 0 ? [] : (string[])[$"{TripWords.Count(down.Sum(spell => spell.Lines), "line")} left down: closed now."],

@@ -48,7 +48,7 @@ public sealed class FrameTrip(TripOptions options, TripDesk desk) : ICommandHand
     {
         if (TripLight.Of(scene, scene.Trip.MeetAt, zone) is not { } light)
         {
-            return $"Light: unknown, nobody said where {scene.Water} lies. /crew setup water:\"{scene.Water}\" at:\"49.9, -97.1\" does.";
+            return $"Light: nobody said where {scene.Water} lies; the crew's owner does with /crew setup water:\"{scene.Water}\" at:\"49.9, -97.1\".";
         }
 
         var (up, down, dusk) = (light.Sun.Up, light.Sun.Down, light.Twilight.Down);

@@ -41,7 +41,7 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, TripPosts posts
             Roster = new TripRoster { Parties = [new TripParty(member.Id, TripAnswer.In, 1, 0)] },
         };
         var number = await new TripRepository(session).AddAsync(trip);
-        var scene = await desk.SceneOfAsync(trip with { Number = number }, session);
+        var scene = await desk.SceneOfAsync(trip with { Number = number }, session, request.At);
         await posts.KeepAsync(session, scene, request);
         var card = TripCard.Of(scene, request);
         return isGiven ? card : card with { Reasons = [$"No return time was given: {TripRules.UsualDay.TotalHours:0} hours after meeting is assumed."] };

@@ -1,7 +1,9 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Quantities;
 using CrewBot.Chat.Rigs;
 using CrewBot.Core.Rigs;
+using CrewBot.Storage.Ice;
 using CrewBot.Storage.Trips;
 using UnitsNet;
 
@@ -28,7 +30,7 @@ internal static class PocketCard
                 $"With you: {Brought(scene, party)}.{(missing.Length == 0 ? "" : $" Nobody brings {missing}: do not go out without.")}",
                 .. Seat(scene, party),
                 .. Rig(scene, planner, show),
-                "Ice: no measurement is on this card. Measure on the way out and where you stand.",
+                Ice(scene, request, show),
 
                 // Steps as rescue services teach them. Common practice.
                 "Through the ice: turn to where you came from, picks into the edge, kick flat, pull out, roll away, do not stand up. Get dry and warm at once.",
@@ -37,6 +39,20 @@ internal static class PocketCard
             ],
             Cautions = ["No ice is safe ice. Turn back at the first doubt."],
         };
+    }
+
+    // The hour, not the age: a card in a pocket does not know how late it is.
+    private static string Ice(TripScene scene, Request request, Showing show)
+    {
+        var units = show == Showing.In(CrewUnits.Customary) ? CrewUnits.Customary : CrewUnits.Metric;
+        var zone = request.Caller.Zone;
+        string Of(FiledIce filed) =>
+            $"{filed.Entry.Spot ?? "no spot named"}, {IceSheet.Found(filed, units)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
+        var bad = string.Join("; ", scene.Ice.Open.Take(2).Select(Of));
+        var newest = scene.Ice.Today.FirstOrDefault(filed => scene.Ice.Open.All(one => one.Number != filed.Number));
+        return (bad.Length > 0 ? $"BAD ICE: {bad}. " : "") + (newest is null
+            ? "Ice: the board has no fresh measurement. Measure on the way out and where you stand."
+            : $"Ice: {Of(newest)}. Metres away or a day later it says nothing: measure where you stand.");
     }
 
     private static string TurnBack(TripScene scene, TimeZoneInfo zone)

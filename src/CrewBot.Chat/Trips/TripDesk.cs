@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
@@ -17,7 +18,7 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
     /// <summary>Answers a question about a trip that asks for more than the trip holds.</summary>
     public Task<Reply> ReadAsync(Request request, Func<TripScene, CrewSession, Task<Reply>> answer, CancellationToken cancellationToken) => book.ReadAsync(
         request,
-        async session => await FindAsync(request, session) is { } trip ? await answer(await SceneOfAsync(trip, session), session) : NoTrip(request),
+        async session => await FindAsync(request, session) is { } trip ? await answer(await SceneOfAsync(trip, session, request.At), session) : NoTrip(request),
         cancellationToken);
 
     /// <summary>Changes a trip that is still to come or under way.</summary>
@@ -33,7 +34,7 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
                 return NoTrip(request);
             }
 
-            var scene = await SceneOfAsync(trip, session);
+            var scene = await SceneOfAsync(trip, session, request.At);
             if (trip.IsCancelled)
             {
                 return Reply.Refuse($"Trip {trip.Number} is cancelled. /trip plan starts another.");
@@ -46,13 +47,22 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
             }
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
-            var after = await SceneOfAsync(changed.Trip!, session);
+            var after = await SceneOfAsync(changed.Trip!, session, request.At);
             await posts.KeepAsync(session, after, request);
             return changed.Answer!(after);
         }, cancellationToken);
 
-    /// <summary>A trip with names and water.</summary>
-    public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session)
+    /// <summary>What was reported of a water has changed: whoever goes there reads of it.</summary>
+    public async Task IceChangedAsync(Request request, CrewSession session, long waterId)
+    {
+        foreach (var trip in await new TripRepository(session).ComingAsync(waterId, request.At))
+        {
+            await posts.KeepAsync(session, await SceneOfAsync(trip, session, request.At), request);
+        }
+    }
+
+    /// <summary>A trip with names, water and what is known of its ice.</summary>
+    public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session, DateTimeOffset now)
     {
         var members = await new MemberRepository(session).AllAsync();
         var waters = await new WaterRepository(session).AllAsync();
@@ -61,6 +71,7 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
         {
             At = water.At,
             Rules = RulesOfWater.From(water),
+            Ice = await IcePicture.ReadAsync(session, trip.WaterId, now),
             Contacts = await ContactsAsync(trip, members, session),
         };
     }

@@ -91,6 +91,9 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<string> Spot { get; } = CommandOption.Optional(
         "spot", "Where on the water you will be", new NameReader("a place on the water, such as the north hump"));
 
+    public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
+        "warmest", "How warm it has been at most within 24 hours", QuantityReaders.Air);
+
     public CommandOption<IReadOnlyList<ForecastPoint>> Forecast { get; } = CommandOption.Optional(
         "forecast", "The forecast, hour by hour as far as you have it", new ListReader<ForecastPoint>(new ForecastReader(), most: 12));
 

@@ -22,6 +22,11 @@ internal static class TripParties
         return isOut;
     }
 
+    /// <summary>"Ana is", "Hal and party (3) are": a party as the beginning of a sentence.</summary>
+    public static string Named(TripScene scene, TripParty party, string? verb = null) => party.People == 1
+        ? $"{scene.NameOf(party.MemberId)} {verb ?? "is"}"
+        : $"{scene.NameOf(party.MemberId)} and party ({party.People}) {verb ?? "are"}";
+
     public static TripChange Change(TripScene scene, TripParty party, Func<TripScene, Reply> answer) => TripChange.To(
         scene.Trip with
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
 using CrewBot.Core.Trips.Seating;
@@ -21,6 +22,9 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
 
     /// <summary>The rules of the water as the crew read them; null when nobody filled them in.</summary>
     public WaterRules? Rules { get; init; }
+
+    /// <summary>What is known of the ice.</summary>
+    internal IcePicture Ice { get; init; } = new([], []);
 
     /// <summary>Whom it speaks to.</summary>
     public required TripContacts Contacts { get; init; }

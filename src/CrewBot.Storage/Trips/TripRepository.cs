@@ -22,6 +22,11 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number LIMIT 1
         """;
 
+    private const string ComingSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND water_id = @WaterId AND meet_at_ms >= @FromMs AND is_cancelled = 0
+        ORDER BY meet_at_ms, number
+        """;
+
     private const string FindOwnSql = """
         SELECT item.value FROM trip, json_each(trip.roster, '$.roster.items') item
         WHERE trip.crew_id = @CrewId AND json_extract(item.value, '$.family') IS NOT NULL
@@ -50,6 +55,13 @@ public sealed class TripRepository(CrewSession session)
     /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
         Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
+
+    /// <summary>The trips to a water that are not cancelled and whose people meet at an instant or later.</summary>
+    public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>
+    [
+        .. (await session.QueryAsync<TripRow>(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }))
+            .Select(row => Of(row)!),
+    ];
 
     /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
     public async Task<TripItem?> FindOwnAsync(string name) =>

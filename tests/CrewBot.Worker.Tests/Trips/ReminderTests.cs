@@ -89,6 +89,16 @@ public sealed class ReminderTests : IDisposable
         Assert.Empty(await SaidAsync("2027-01-16 08:01", "@"));
     }
 
+    [Fact]
+    public async Task PocketCard_IceIsReportedBeforeTheEvening_CarriesIt()
+    {
+        await PlanAsync();
+        await _station.SayAsync("2027-01-15 14:00", "Bo", "ice report water:\"Loon Basin\" spot:\"north hump\" clear:9in");
+        await _station.RunAsync("2027-01-15 18:00");
+
+        Assert.Contains(_station.Bodies["Pocket"].Lines, line => line.StartsWith("Ice: north hump, 9 in", StringComparison.Ordinal));
+    }
+
     public void Dispose() => _station.Dispose();
 
     private async Task PlanAsync()
