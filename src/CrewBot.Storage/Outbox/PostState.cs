@@ -14,7 +14,7 @@ public sealed record PostState(long Pending, long Corrections, DateTimeOffset? O
     private const string CountSql = """
         SELECT COUNT(*) FILTER (WHERE next_at_ms IS NOT NULL) AS pending,
             COUNT(*) FILTER (WHERE next_at_ms IS NOT NULL AND message_id IS NOT NULL) AS corrections,
-            COALESCE(MIN(due_at_ms) FILTER (WHERE next_at_ms IS NOT NULL), 0) AS oldest_due_at_ms,
+            COALESCE(MIN(due_at_ms) FILTER (WHERE next_at_ms IS NOT NULL), 0) AS oldestDueAtMs,
             COUNT(*) FILTER (WHERE next_at_ms IS NULL AND fault IS NOT NULL) AS dead
         FROM post
         """;
