@@ -63,8 +63,10 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
                 requirement.Thickness is { } asked
                     ? $"Asked for: {IceShow.Required(asked, request.Units)} of new clear ice: {RuleOf(request, requirement.Figures[0])}."
                     : $"Asked for: no figure. {Capital(requirement.WhyNone!.ToString(request.Show))}.",
-                .. MeasuredLines(request, standing),
-                "The figure is for uniform, clear, sound ice, and yours may be none of these.",
+                .. requirement.Thickness is null && standing.Blocking.Count == 0
+                    ? (string[])["A thickness would say nothing here. /ice board shows what was reported."]
+                    : [.. MeasuredLines(request, standing)],
+                .. requirement.Thickness is null ? (string[])[] : ["The figure is for uniform, clear, sound ice, and yours may be none of these."],
             ],
             Figures = [.. FiguresOf(load, answer)],
             Reasons = [.. requirement.Figures.Select(figure => $"{IceShow.Required(figure.Thickness, request.Units)}: {RuleOf(request, figure)}.")],
@@ -92,9 +94,9 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             yield return $"Bad news #{bad.Number}{(bad.Spot is { } spot ? $" at {spot}" : ", no spot named")}: {string.Join(", ", bad.Hazards.Select(IceWords.Of).DefaultIfEmpty("thin or weak ice"))}, {IceShow.Age(request.At - (bad.MeasuredAt ?? bad.FiledAt))}.";
         }
 
-        if (standing is { Least: { } least, Spread: { } spread, Supporting: [var newest, ..] })
+        if (standing is { Least: { } least, Spread: { } spread, Governing: { } governing })
         {
-            yield return $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {newest.MeasuredBy}, {IceShow.Age(request.At - newest.MeasuredAt!.Value)}; {standing.Supporting.Count} report(s), holes from {IceShow.Measured(spread.Least, request.Units)} to {IceShow.Measured(spread.Most, request.Units)}.";
+            yield return $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}; {standing.Supporting.Count} report(s), holes from {IceShow.Measured(spread.Least, request.Units)} to {IceShow.Measured(spread.Most, request.Units)}.";
         }
         else if (standing.Why is { } why)
         {
@@ -110,7 +112,7 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             yield return IceFigures.Required.Of(asked);
         }
 
-        if (answer.Standing is { Least: { } least, Spread: { } spread })
+        if (answer is { Requirement.Thickness: not null, Standing: { Least: { } least, Spread: { } spread } })
         {
             yield return IceFigures.Effective.Of(least);
             yield return IceFigures.Least.Of(spread.Least);

@@ -44,15 +44,15 @@ public sealed class CorrectIce(IceOptions options, CrewBook book, TripDesk trips
         await trips.IceChangedAsync(request, session, now.Entry.WaterId);
         string?[] lines =
         [
-            $"{IceSheet.Found(now, request.Units)}.",
-            IceSheet.CountsAs(now, request.Units),
+            $"{IceSheet.Found(now, water, request.Units)}.",
+            IceSheet.CountsAs(now, water, request.Units),
             $"Reason: {reason}",
             told > 0 ? $"{told} cop{(told == 1 ? "y is" : "ies are")} being changed, with what it said struck through." : "It had been told to no channel.",
         ];
         return new Reply
         {
             Headline = $"Ice report #{number} corrected: {water}{(now.Entry.Spot is { } spot ? $", {spot}" : "")}",
-            Struck = [IceSheet.Found(before, request.Units)],
+            Struck = [IceSheet.Found(before, water, request.Units)],
             Lines = [.. lines.Where(line => line is not null).Select(line => line!)],
             Figures = [IceFigures.Report.Of(number), IceFigures.Told.Of(told)],
             Cautions = IceCautions.Of(now.ToReport().IsBadNews),

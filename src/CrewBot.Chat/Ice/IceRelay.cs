@@ -89,7 +89,7 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
     private Task SayAsync(long number, IceChannel channel, Reply card, PostManner? manner = null) =>
         _posts.SayAsync(KeyOf(number, channel.Channel), channel.Channel, ReplyJson.Write(card), request.At, manner);
 
-    private string[] StruckOf(FiledIce before, IceChannel channel) => [$"{Place(before, channel)}: {IceSheet.Found(before, request.Units)}"];
+    private string[] StruckOf(FiledIce before, IceChannel channel) => [$"{Place(before, channel)}: {IceSheet.Found(before, water, request.Units)}"];
 
     private string Place(FiledIce filed, IceChannel channel) =>
         filed.Entry.Spot is null ? water : channel.ShowsSpot ? $"{water}, {filed.Entry.Spot}" : $"{water} (the spot is not shared)";
@@ -100,8 +100,8 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
         var shown = channel.ShowsSpot ? filed : filed with { Entry = filed.Entry with { Page = filed.Entry.Page with { Note = null, From = null } } };
         string?[] lines =
         [
-            $"{IceSheet.Found(shown, request.Units)}.",
-            IceSheet.CountsAs(shown, request.Units),
+            $"{IceSheet.Found(shown, water, request.Units)}.",
+            IceSheet.CountsAs(shown, water, request.Units),
             IceSheet.Beside(shown, request),
             $"By {IceSheet.Source(shown)}; {When(shown)}. Report #{filed.Number}.",
             channel.ShowsSpot && filed.Entry.Page.Quote is { } quote ? string.Join(" ", new[] { quote.Text, quote.Link }.Where(part => part is not null)) : null,

@@ -5,16 +5,23 @@ using UnitsNet;
 
 namespace CrewBot.Chat.Ice;
 
-/// <summary>Writes one report in lines.</summary>
+/// <summary>Writes one report in lines. Of a place where ice is never even no number is shown, whoever measured it.</summary>
 internal static class IceSheet
 {
+    /// <summary>By which rule white and unnamed ice counts, and whose it is.</summary>
+    public const string HalfRule = "white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated";
+
     /// <summary>What was found, in a line: "5 in (12.7 cm) clear, 2 in (5 cm) white; open water".</summary>
-    public static string Found(FiledIce filed, CrewUnits units)
+    public static string Found(FiledIce filed, string water, CrewUnits units)
     {
         var page = filed.Entry.Page;
         var parts = new List<string>();
         parts.AddRange(page.Hazards.Select(IceWords.Of));
-        if (page.Holes is [var only])
+        if (page.Holes.Count > 0 && StayOffPlace.In(water, filed.Entry.Spot) is { } word)
+        {
+            parts.Add($"measured, but no number is given for a place like that ({word}): stay off");
+        }
+        else if (page.Holes is [var only])
         {
             parts.Add(HoleText(only, units));
         }
@@ -27,13 +34,17 @@ internal static class IceSheet
     }
 
     /// <summary>What it counts as; null without a measured hole.</summary>
-    public static string? CountsAs(FiledIce filed, CrewUnits units)
+    public static string? CountsAs(FiledIce filed, string water, CrewUnits units)
     {
         var report = filed.ToReport();
-        return report.Holes.Count == 0 ? null
+        return !IsNumbered(filed, water) ? null
             : report.Weak is { } weak ? $"{Capital(IceWords.Of(weak))} ice counts as none, at any thickness."
-            : $"{(report.Holes.Count > 1 ? "The least hole counts" : "Counts")} as {IceShow.Measured(LeastOf(report), units)} of clear ice.";
+            : $"{(report.Holes.Count > 1 ? "The least hole counts" : "Counts")} as {IceShow.Measured(LeastOf(report), units)} of clear ice ({HalfRule}).";
     }
+
+    /// <summary>Whether a thickness was given that may be shown.</summary>
+    public static bool IsNumbered(FiledIce filed, string water) =>
+        filed.Entry.Page.Holes.Count > 0 && StayOffPlace.In(water, filed.Entry.Spot) is null;
 
     /// <summary>Snow, slush, air and note, as far as they were given.</summary>
     public static string? Beside(FiledIce filed, Request request)
@@ -62,8 +73,8 @@ internal static class IceSheet
         : $"nobody said when, filed {IceShow.Age(now - filed.Entry.FiledAt)}";
 
     /// <summary>One line on a board.</summary>
-    public static string Line(FiledIce filed, Request request) =>
-        $"#{filed.Number} {filed.Entry.Spot ?? "no spot named"}: {Found(filed, request.Units)}. {Source(filed)}, {Age(filed, request.At)}.";
+    public static string Line(FiledIce filed, string water, Request request) =>
+        $"#{filed.Number} {filed.Entry.Spot ?? "no spot named"}{(filed.ClosedReason is null ? "" : " (bad news, closed)")}: {Found(filed, water, request.Units)}. {Source(filed)}, {Age(filed, request.At)}.";
 
     public static Length LeastOf(IceReport report) => report.Holes.Select(hole => hole.Effective).MinBy(thickness => thickness.Nanometers);
 

@@ -43,8 +43,8 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
         var report = filed.ToReport();
         string?[] lines =
         [
-            $"{IceSheet.Found(filed, request.Units)}.",
-            IceSheet.CountsAs(filed, request.Units),
+            $"{IceSheet.Found(filed, water, request.Units)}.",
+            IceSheet.CountsAs(filed, water, request.Units),
             IceSheet.Beside(filed, request),
             $"By {IceSheet.Source(filed)}; {IceSheet.Age(filed, request.At)}.",
             report.IsBadNews ? "It stands as bad news there until a steward closes it with a new measurement." : null,
@@ -59,10 +59,10 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
             Figures =
             [
                 IceFigures.Report.Of(filed.Number), IceFigures.Told.Of(told),
-                .. report.Holes.Count > 0 ? (Figure[])[IceFigures.Effective.Of(IceSheet.LeastOf(report))] : [],
+                .. IceSheet.IsNumbered(filed, water) ? (Figure[])[IceFigures.Effective.Of(IceSheet.LeastOf(report))] : [],
             ],
             Cautions = IceCautions.Of(report.IsBadNews),
-            Reasons = ["White ice, and ice that nobody named, counts by half (US Army TM 5-852-1; Minnesota DNR). Grey, candled, slushy, layered or refrozen ice counts as none."],
+            Reasons = ["White ice, and ice that nobody named, counts by half (US Army TM 5-852-1 and Minnesota DNR, undated). Grey, candled, slushy, layered or refrozen ice counts as none."],
             Actions = ReplyAction.WhyAndShare(request),
         };
     }

@@ -11,6 +11,7 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
 {
     private const int MostShown = 5;
     private const int MostOpenShown = 3;
+    private const int MostClosedNamed = 3;
 
     public CommandInfo Info { get; } = new(
         "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.Water]);
@@ -34,19 +35,21 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
 
         var picture = await IcePicture.ReadAsync(session, id, request.At);
         var open = picture.Open.Take(MostOpenShown).ToList();
-        var rest = newest.Where(filed => open.All(bad => bad.Number != filed.Number)).Take(MostShown - open.Count).ToList();
-        var holes = picture.Today.Select(filed => filed.ToReport()).Where(report => report.CanSupport).SelectMany(report => report.Holes).ToList();
+        var rest = newest.Where(filed => open.All(bad => bad.Number != filed.Number)).Take(MostShown - open.Count - (picture.Open.Count > open.Count ? 1 : 0)).ToList();
+        var closed = await new IceReportRepository(session).ClosedAsync(id, IceSeason.StartOf(request.At));
+        var holes = picture.Today.Where(filed => IceSheet.IsNumbered(filed, water)).Select(filed => filed.ToReport()).Where(report => report.CanSupport).SelectMany(report => report.Holes).ToList();
         return new Reply
         {
             Headline = $"Ice reported on {water}: newest {IceSheet.Age(newest[0], request.At)}",
             Lines =
             [
-                .. open.Select(filed => $"STANDS: {IceSheet.Line(filed, request)}"),
+                .. open.Select(filed => $"STANDS: {IceSheet.Line(filed, water, request)}"),
                 .. picture.Open.Count > open.Count ? (string[])[$"…and bad news of {picture.Open.Count - open.Count} more spots."] : [],
-                .. rest.Select(filed => IceSheet.Line(filed, request)),
+                .. rest.Select(filed => IceSheet.Line(filed, water, request)),
                 holes.Count > 0
-                    ? $"Of the last 24 h, over all spots: {IceShow.Measured(holes.MinBy(Nm)!.Total, request.Units)} to {IceShow.Measured(holes.MaxBy(Nm)!.Total, request.Units)}; the least counts as {IceShow.Measured(holes.MinBy(EffectiveNm)!.Effective, request.Units)} of clear ice."
+                    ? $"Of the last 24 h, over all spots: {IceShow.Measured(holes.MinBy(Nm)!.Total, request.Units)} to {IceShow.Measured(holes.MaxBy(Nm)!.Total, request.Units)}; the least counts as {IceShow.Measured(holes.MinBy(EffectiveNm)!.Effective, request.Units)} of clear ice ({IceSheet.HalfRule})."
                     : "Nothing measured within 24 h: no figure.",
+                .. Closed(closed, request),
                 "A thaw, 24 h or another spot voids any of these.",
             ],
             Figures = holes.Count > 0
@@ -55,6 +58,16 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
             Cautions = IceCautions.Of(picture.Open.Count > 0),
             Actions = ReplyAction.WhyAndShare(request),
         };
+    }
+
+    // Ice that broke once is worth knowing of all winter.
+    private static IEnumerable<string> Closed(IReadOnlyList<FiledIce> closed, Request request)
+    {
+        if (closed.Count > 0)
+        {
+            var named = closed.Take(MostClosedNamed).Select(filed => $"#{filed.Number} {filed.Entry.Spot ?? "no spot named"}, {IceSheet.Age(filed, request.At)}");
+            yield return $"Bad news closed this season: {string.Join("; ", named)}{(closed.Count > MostClosedNamed ? $"; and {closed.Count - MostClosedNamed} more" : "")}.";
+        }
     }
 
     private static double Nm(IceSection hole) => hole.Total.Nanometers;

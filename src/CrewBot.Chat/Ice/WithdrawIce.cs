@@ -35,12 +35,13 @@ public sealed class WithdrawIce(IceOptions options, CrewBook book, TripDesk trip
         }
 
         await new IceReportRepository(session).WithdrawAsync(number, member.Id, reason, request.At);
-        var told = await new IceRelay(session, request, await IceDesk.WaterOfAsync(session, filed)).StrikeAsync(filed, reason);
+        var water = await IceDesk.WaterOfAsync(session, filed);
+        var told = await new IceRelay(session, request, water).StrikeAsync(filed, reason);
         await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
         return new Reply
         {
             Headline = $"Ice report #{number} is withdrawn.",
-            Struck = [IceSheet.Found(filed, request.Units)],
+            Struck = [IceSheet.Found(filed, water, request.Units)],
             Lines = [$"Reason: {reason}", told > 0 ? $"{told} cop{(told == 1 ? "y is" : "ies are")} being struck through." : "It had been told to no channel."],
             Figures = [IceFigures.Report.Of(number), IceFigures.Told.Of(told)],
             Cautions = IceCautions.Of(isBad: false),

@@ -74,8 +74,8 @@ public sealed class LoadTrip(TripOptions options, TripDesk desk) : ICommandHandl
     private static string Measured(Request request, CarryAnswer answer) => answer.Standing switch
     {
         { Blocking: [var bad, ..] } => $"Bad news #{bad.Number} stands there: stay off until it is closed.",
-        { Least: { } least, Supporting: [var newest, ..] } =>
-            $"Measured there: least {IceShow.Measured(least, request.Units)} as clear ice, by {newest.MeasuredBy}, {IceShow.Age(request.At - newest.MeasuredAt!.Value)}.",
+        { Least: { } least, Governing: { } governing } =>
+            $"Measured there: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}.",
         { Why: { } why } => $"Measured there: {why.ToString(request.Show)}.",
         _ => "Measured there: nothing, so no answer.",
     };

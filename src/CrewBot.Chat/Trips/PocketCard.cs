@@ -47,7 +47,7 @@ internal static class PocketCard
         var units = show == Showing.In(CrewUnits.Customary) ? CrewUnits.Customary : CrewUnits.Metric;
         var zone = request.Caller.Zone;
         string Of(FiledIce filed) =>
-            $"{filed.Entry.Spot ?? "no spot named"}, {IceSheet.Found(filed, units)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
+            $"{filed.Entry.Spot ?? "no spot named"}, {IceSheet.Found(filed, scene.Water, units)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
         var bad = string.Join("; ", scene.Ice.Open.Take(2).Select(Of));
         var newest = scene.Ice.Today.FirstOrDefault(filed => scene.Ice.Open.All(one => one.Number != filed.Number));
         return (bad.Length > 0 ? $"BAD ICE: {bad}. " : "") + (newest is null

@@ -10,6 +10,11 @@ namespace CrewBot.Core.Ice;
 public sealed record IceStanding(
     Length? Least, IReadOnlyList<IceReport> Supporting, IReadOnlyList<IceReport> Blocking, FormattableString? Why)
 {
+    /// <summary>The report that holds the least hole: whose word the figure is; null when there is none.</summary>
+    public IceReport? Governing => Supporting
+        .Where(report => report.Holes.Count > 0)
+        .MinBy(report => report.Holes.Min(hole => hole.Effective).Nanometers);
+
     /// <summary>The least and the most ice in any hole of the supporting reports, whatever its kind; null when there is none.</summary>
     public (Length Least, Length Most)? Spread
     {

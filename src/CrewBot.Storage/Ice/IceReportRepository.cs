@@ -44,6 +44,11 @@ public sealed class IceReportRepository(CrewSession session)
         ORDER BY r.at_ms DESC, r.number DESC
         """;
 
+    private const string ClosedSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.closed_at_ms IS NOT NULL AND r.withdrawn_at_ms IS NULL AND r.at_ms >= @FromMs
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
     private const string ReplaceSql = """
         UPDATE ice_report SET spot = @Spot, spot_plain = @SpotPlain, at_ms = @AtMs, measured_at_ms = @MeasuredAtMs, page = @Page,
             is_open = @IsOpen, closed_by = NULL, closed_with = NULL, closed_reason = NULL, closed_at_ms = NULL
@@ -89,6 +94,10 @@ public sealed class IceReportRepository(CrewSession session)
     /// <summary>Bad news that nobody has closed: the newest of each spot.</summary>
     public Task<IReadOnlyList<FiledIce>> OpenAsync(long waterId, DateTimeOffset from) =>
         ReadAsync(OpenSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
+
+    /// <summary>Bad news since an instant that a steward has closed, newest first.</summary>
+    public Task<IReadOnlyList<FiledIce>> ClosedAsync(long waterId, DateTimeOffset from) =>
+        ReadAsync(ClosedSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
 
     /// <summary>Puts something else in a report's place, and keeps what it said. Closed bad news is to be closed anew.</summary>
     public async Task ReplaceAsync(long number, IceEntry entry, long by, string reason, DateTimeOffset at)

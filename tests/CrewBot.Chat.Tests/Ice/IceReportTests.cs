@@ -66,7 +66,7 @@ public sealed class IceReportTests
         Assert.Equal("Ice report #1: Loon Basin, north bay", reply.Headline);
         Assert.Contains("5 in (12.7 cm) clear + 2 in (5 cm) white.", reply.Lines);
         // US Army TM 5-852-1: white ice counts by half, so 5 + 1 in.
-        Assert.Contains("Counts as 6 in (15.2 cm) of clear ice.", reply.Lines);
+        Assert.Contains("Counts as 6 in (15.2 cm) of clear ice (white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated).", reply.Lines);
         Assert.Contains("By Ana; 10 min ago.", reply.Lines);
     }
 
@@ -78,8 +78,28 @@ public sealed class IceReportTests
         var reply = await room.SayAsync("/ice report water:\"Loon Basin\" holes:\"4 5 5 3in\" from:landing kind:clear");
 
         Assert.Contains(reply.Lines, line => line.StartsWith("4 holes from landing: 4 in", StringComparison.Ordinal));
-        Assert.Contains("The least hole counts as 3 in (7.6 cm) of clear ice.", reply.Lines);
+        Assert.Contains(reply.Lines, line => line.StartsWith("The least hole counts as 3 in (7.6 cm) of clear ice (", StringComparison.Ordinal));
         Assert.Contains("Stay off, and tell others.", reply.Cautions);
+    }
+
+    [Theory]
+    [InlineData("the narrows")]
+    [InlineData("creek mouth")]
+    public async Task Say_WhereIceIsNeverEven_ShowsNoNumberOnAnyPage(string spot)
+    {
+        await using var room = await RoomAsync();
+
+        var filed = await room.SayAsync($"/ice report water:\"Loon Basin\" spot:\"{spot}\" clear:11in");
+        var board = await room.SayAsync("/ice board water:\"Loon Basin\"");
+        var corrected = await room.SayAsync("/ice correct report:1 reason:\"read again\" clear:10in");
+
+        foreach (var reply in (Reply[])[filed, board, corrected])
+        {
+            Assert.Null(reply.Problem);
+            Assert.Contains(reply.Lines, line => line.Contains("no number is given for a place like that", StringComparison.Ordinal));
+            Assert.DoesNotContain(reply.Lines.Concat(reply.Struck), line => line.Contains(" cm", StringComparison.Ordinal));
+            Assert.DoesNotContain(reply.Figures, figure => figure.Unit == "cm");
+        }
     }
 
     [Fact]
@@ -111,8 +131,18 @@ public sealed class IceReportTests
         Assert.Null((await room.SayAsync("/ice close report:1 measured:2 reason:\"solid all round\"")).Problem);
 
         Assert.Contains("no clearance", (await room.SayAsync(Ask)).Headline, StringComparison.Ordinal);
-        Assert.Contains((await room.SayAsync("/ice board water:\"Loon Basin\"")).Lines, line => line.Contains("broke through", StringComparison.Ordinal));
+        Assert.Contains(await BoardAsync(room), line => line.Contains("(bad news, closed): broke through", StringComparison.Ordinal));
+
+        room.Now += TimeSpan.FromDays(9);
+        foreach (var inches in Enumerable.Range(11, 6))
+        {
+            await room.SayAsync($"{Report} clear:{inches}in");
+        }
+
+        Assert.Contains("Bad news closed this season: #1 north bay, 11 days ago.", await BoardAsync(room));
     }
+
+    private static async Task<IReadOnlyList<string>> BoardAsync(CrewRoom room) => (await room.SayAsync("/ice board water:\"Loon Basin\"")).Lines;
 
     private static async Task<CrewRoom> RoomAsync()
     {
