@@ -22,7 +22,13 @@ public sealed class EnterDerby(
     {
         Writes = true,
         Shorthand = shorthand,
-        OnMessage = new MessageMenu("Enter in derby") { Text = fish.Ask, Photo = fish.Photo, Fields = [fish.OtherSpecies, fish.Length, fish.Fate, fish.When, fish.Water] },
+        OnMessage = new MessageMenu("Enter in derby")
+        {
+            Text = fish.Ask,
+            SentAt = fish.When,
+            Photo = fish.Photo,
+            Fields = [fish.OtherSpecies, fish.Length, fish.Fate, fish.When, fish.Water],
+        },
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
