@@ -1,0 +1,77 @@
+using System.Text.Json.Nodes;
+using CrewBot.Discord.StandIn;
+using static CrewBot.Discord.StandIn.InteractionMaker;
+
+namespace CrewBot.EndToEnd.Tests.DiscordRooms;
+
+/// <summary>One report in three crews' channels, corrected: all three copies change.</summary>
+public sealed class IceSessionTests
+{
+    private static readonly ulong[] Guilds = [1100000000000000001, 1100000000000000101, 1100000000000000201];
+
+    private static CancellationToken Limit => TestContext.Current.CancellationToken;
+
+    [Fact(Timeout = 120_000)]
+    public async Task Session_AReportIsCorrected_AllThreeCopiesChange()
+    {
+        var (worker, socket) = await JoinedWorker.JoinAsync(Limit);
+        await using var _ = worker;
+        Task<JsonNode> AskAsync(ulong guild, string family, string verb, params JsonObject[] options) =>
+            worker.AskAsync(socket, Of(guild, worker.Make.Command(family, Subcommand(verb, options))), Limit);
+
+        foreach (var guild in Guilds)
+        {
+            await AskAsync(guild, "crew", "setup", Option("water", 3, "Loon Basin"));
+            await AskAsync(guild, "ice", "follow", Option("water", 3, "Loon Basin"));
+        }
+
+        foreach (var partner in Guilds[1..])
+        {
+            await AskAsync(Guilds[0], "ice", "share", Option("crew", 3, StandInData.Id(partner)));
+            await AskAsync(partner, "ice", "share", Option("crew", 3, StandInData.Id(Guilds[0])));
+        }
+
+        await AskAsync(Guilds[0], "ice", "report", Option("water", 3, "Loon Basin"), Option("spot", 3, "north bay"), Option("clear", 3, "5in"));
+        foreach (var guild in Guilds)
+        {
+            var relay = await SentAsync(worker.Server, "POST", guild);
+            Assert.Contains("5 in", relay, StringComparison.Ordinal);
+            Assert.Equal(guild == Guilds[0], relay.Contains("north bay", StringComparison.Ordinal));
+        }
+
+        await AskAsync(
+            Guilds[0], "ice", "correct", Option("report", 4, 1), Option("reason", 3, "read the tape wrong"), Option("clear", 3, "4in"));
+        foreach (var guild in Guilds)
+        {
+            var edit = await SentAsync(worker.Server, "PATCH", guild);
+            Assert.Contains("~~", edit, StringComparison.Ordinal);
+            Assert.Contains("read the tape wrong", edit, StringComparison.Ordinal);
+        }
+    }
+
+    // Waiting for an answer passes over what was sent meanwhile: all that came in is looked through first.
+    private static async Task<string> SentAsync(StandInServer server, string method, ulong guild)
+    {
+        bool IsIt(RecordedRequest request) =>
+            request.Method == method && request.Path.StartsWith($"channels/{StandInData.Id(guild + 1)}/messages", StringComparison.Ordinal);
+        var sent = server.Requests.FirstOrDefault(IsIt);
+        while (sent is null || !IsIt(sent))
+        {
+            sent = await server.NextRequestAsync("", Limit);
+        }
+
+        return sent.Json!.ToJsonString();
+    }
+
+    private static JsonObject Of(ulong guild, JsonObject interaction)
+    {
+        var (crew, channel) = (StandInData.Id(guild), StandInData.Id(guild + 1));
+        interaction["guild_id"] = crew;
+        interaction["guild"]!["id"] = crew;
+        interaction["channel_id"] = channel;
+        interaction["channel"]!["id"] = channel;
+        interaction["channel"]!["guild_id"] = crew;
+        interaction["member"] = StandInData.Member("32");
+        return interaction;
+    }
+}
