@@ -9,6 +9,8 @@ namespace CrewBot.Chat.Ice;
 /// <summary>Answers <c>/ice carry</c>: what published rules ask for under a load beside what was measured at that very spot today.</summary>
 public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHandler
 {
+    private const int MostBadNews = 2;
+
     public CommandInfo Info { get; } = new(
         "ice carry", "What a load asks of the ice, beside what was measured at that spot today",
         "/ice carry water:\"Loon Basin\" spot:\"north bay\" people:6 shelter:cabin stay:1h warmest:20F",
@@ -50,7 +52,7 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         return AnswerOf(request, load, CarryAnswer.Of(requirement, picture.At(spot, air, request.At)), spot is null ? water : $"{water}, {spot}");
     }
 
-    private static Reply AnswerOf(Request request, IceLoad load, CarryAnswer answer, string place)
+    private Reply AnswerOf(Request request, IceLoad load, CarryAnswer answer, string place)
     {
         var (requirement, standing) = (answer.Requirement, answer.Standing);
         var isBad = answer.Verdict is CarryVerdict.StayOff or CarryVerdict.LessThanRequired;
@@ -60,16 +62,11 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             Lines =
             [
                 $"The load: {request.Show.Fish(load.Total)}{(load.Stands ? ", standing in one place" : "")}.",
-                requirement.Thickness is { } asked
-                    ? $"Asked for: {IceShow.Required(asked, request.Units)} of new clear ice: {RuleOf(request, requirement.Figures[0])}."
-                    : $"Asked for: no figure. {Capital(requirement.WhyNone!.ToString(request.Show))}.",
-                .. requirement.Thickness is null && standing.Blocking.Count == 0
-                    ? (string[])["A thickness would say nothing here. /ice board shows what was reported."]
-                    : [.. MeasuredLines(request, standing)],
-                .. requirement.Thickness is null ? (string[])[] : ["The figure is for uniform, clear, sound ice, and yours may be none of these."],
+                .. standing.Blocking.Count > 0 ? BadNewsLines(request, standing) : FigureLines(request, answer),
+                .. Understanding.Of(request, AssumedIn(request, load)),
             ],
             Figures = [.. FiguresOf(load, answer)],
-            Reasons = [.. requirement.Figures.Select(figure => $"{IceShow.Required(figure.Thickness, request.Units)}: {RuleOf(request, figure)}.")],
+            Reasons = standing.Blocking.Count > 0 ? [] : [.. requirement.Figures.Select(figure => $"{IceShow.Required(figure.Thickness, request.Units)}: {RuleOf(request, figure)}.")],
             Cautions =
             [
                 .. load.IsRoadVehicle ? (string[])[IceCautions.Vehicle] : load.Stands ? [IceCautions.Crowd] : [],
@@ -87,26 +84,56 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         _ => answer.Standing.Why?.ToString(request.Show) ?? answer.Requirement.WhyNone!.ToString(request.Show),
     };
 
-    private static IEnumerable<string> MeasuredLines(Request request, IceStanding standing)
+    // Where to stay off, a thickness is only a temptation.
+    private static IEnumerable<string> BadNewsLines(Request request, IceStanding standing) => standing.Blocking
+        .Take(MostBadNews)
+        .Select(bad => $"Bad news #{bad.Number}{(bad.Spot is { } spot ? $" at {spot}" : ", no spot named")}: {string.Join(", ", bad.Hazards.Select(IceWords.Of).DefaultIfEmpty("thin or weak ice"))}, {IceShow.Age(request.At - (bad.MeasuredAt ?? bad.FiledAt))}.");
+
+    private static IEnumerable<string> FigureLines(Request request, CarryAnswer answer)
     {
-        foreach (var bad in standing.Blocking.Take(2))
+        var (requirement, standing) = (answer.Requirement, answer.Standing);
+        if (requirement.Thickness is not { } asked)
         {
-            yield return $"Bad news #{bad.Number}{(bad.Spot is { } spot ? $" at {spot}" : ", no spot named")}: {string.Join(", ", bad.Hazards.Select(IceWords.Of).DefaultIfEmpty("thin or weak ice"))}, {IceShow.Age(request.At - (bad.MeasuredAt ?? bad.FiledAt))}.";
+            yield return "A thickness would say nothing here. /ice board shows what was reported.";
+            yield break;
         }
 
-        if (standing is { Least: { } least, Spread: { } spread, Governing: { } governing })
+        yield return $"Asked for: {IceShow.Required(asked, request.Units)} of new clear ice: {RuleOf(request, requirement.Figures[0])}.";
+        yield return standing is { Least: { } least, Governing: { } governing }
+            ? $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}{SpreadOf(request, standing)}."
+            : $"Measured: {standing.Why!.ToString(request.Show)}. /ice report files a measurement; warmest:20F says how warm it has been.";
+        yield return "The figure is for uniform, clear, sound ice, and yours may be none of these.";
+    }
+
+    private static string SpreadOf(Request request, IceStanding standing) =>
+        standing.Spread is { } spread && standing.Supporting.Sum(report => report.Holes.Count) is > 1 and var holes
+            ? $"; {holes} holes from {IceShow.Measured(spread.Least, request.Units)} to {IceShow.Measured(spread.Most, request.Units)}"
+            : "";
+
+    private List<string> AssumedIn(Request request, IceLoad load)
+    {
+        List<string> assumed = [];
+        if (!request.Has(options.People))
         {
-            yield return $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}; {standing.Supporting.Count} report(s), holes from {IceShow.Measured(spread.Least, request.Units)} to {IceShow.Measured(spread.Most, request.Units)}.";
+            assumed.Add("one person");
         }
-        else if (standing.Why is { } why)
+
+        if (load.Stands && !request.Has(options.Stay))
         {
-            yield return $"Measured: {why.ToString(request.Show)}.{(standing.Blocking.Count == 0 ? " /ice report files a measurement; warmest:20F says how warm it has been." : "")}";
+            assumed.Add($"{IceLoad.LongestStay.Hours:0} h at the most in one place");
         }
+
+        return assumed;
     }
 
     private static IEnumerable<Figure> FiguresOf(IceLoad load, CarryAnswer answer)
     {
         yield return IceFigures.Load.Of(load.Total);
+        if (answer.Standing.Blocking.Count > 0)
+        {
+            yield break;
+        }
+
         if (answer.Requirement.Thickness is { } asked)
         {
             yield return IceFigures.Required.Of(asked);
@@ -121,6 +148,4 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
     }
 
     private static string RuleOf(Request request, IceFigure figure) => $"{figure.Rule.ToString(request.Show)} ({figure.Source}, {figure.Date})";
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -15,6 +15,7 @@ public sealed class CloseBadNews(IceOptions options, CrewBook book, TripDesk tri
         [options.Number, options.With, options.Reason])
     {
         Writes = true,
+        Role = Role.Steward,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
@@ -22,11 +23,6 @@ public sealed class CloseBadNews(IceOptions options, CrewBook book, TripDesk tri
 
     private async Task<Reply> CloseAsync(Request request, CrewSession session, CrewMember member)
     {
-        if (request.Caller.Role < Role.Steward)
-        {
-            return Reply.Refuse("Only a steward closes bad news.");
-        }
-
         var (number, with, reason) = (request.Get(options.Number), request.Get(options.With), request.Get(options.Reason));
         var bad = await IceDesk.FindAsync(session, number);
         var measured = await IceDesk.FindAsync(session, with);

@@ -11,17 +11,13 @@ public sealed class FollowIce(IceOptions options, CrewBook book) : ICommandHandl
         "ice follow", "Steward: tell this channel of every report of a water", "/ice follow water:\"Loon Basin\"", [options.Water])
     {
         Writes = true,
+        Role = Role.Steward,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => book.WriteOnceAsync(
         request,
         async (session, _) =>
         {
-            if (request.Caller.Role < Role.Steward)
-            {
-                return Reply.Refuse("Only a steward says what a channel follows.");
-            }
-
             if (request.Place is not { } place)
             {
                 return Reply.Refuse("There is no channel here to tell. Give /ice follow in the channel that is to be told.");
@@ -32,7 +28,7 @@ public sealed class FollowIce(IceOptions options, CrewBook book) : ICommandHandl
             return new Reply
             {
                 Headline = $"This channel follows {water}.",
-                Lines = ["It is told of every report from now on; who broke through and open water notify. /ice leave ends it."],
+                Lines = ["It is told of every report from now on; open water, or somebody who broke through, rings. /ice leave ends it."],
                 Cautions = IceCautions.Of(isBad: false),
             };
         },

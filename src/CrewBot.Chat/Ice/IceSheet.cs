@@ -9,7 +9,7 @@ namespace CrewBot.Chat.Ice;
 internal static class IceSheet
 {
     /// <summary>By which rule white and unnamed ice counts, and whose it is.</summary>
-    public const string HalfRule = "white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated";
+    private const string HalfRule = "white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated";
 
     /// <summary>What was found, in a line: "5 in (12.7 cm) clear, 2 in (5 cm) white; open water".</summary>
     public static string Found(FiledIce filed, string water, CrewUnits units)
@@ -30,16 +30,24 @@ internal static class IceSheet
             parts.Add($"{page.Holes.Count} holes{(page.From is { } from ? $" from {from}" : "")}: {string.Join(" · ", page.Holes.Select(hole => HoleText(hole, units)))}");
         }
 
-        return string.Join("; ", parts);
+        return Capital(string.Join("; ", parts));
     }
 
-    /// <summary>What it counts as; null without a measured hole.</summary>
+    /// <summary>What it counts as; null without a measured hole, and for clear ice in one, which counts as it is.</summary>
     public static string? CountsAs(FiledIce filed, string water, CrewUnits units)
     {
         var report = filed.ToReport();
         return !IsNumbered(filed, water) ? null
             : report.Weak is { } weak ? $"{Capital(IceWords.Of(weak))} ice counts as none, at any thickness."
-            : $"{(report.Holes.Count > 1 ? "The least hole counts" : "Counts")} as {IceShow.Measured(LeastOf(report), units)} of clear ice ({HalfRule}).";
+            : report.Holes is [{ IsClear: true }] ? null
+            : $"{(report.Holes.Count > 1 ? "The least hole counts" : "Counts")} as {ClearText(report.Holes, units)}.";
+    }
+
+    /// <summary>The least that holes count as, by which rule: "3 in (7.6 cm) of clear ice".</summary>
+    public static string ClearText(IReadOnlyList<IceSection> holes, CrewUnits units)
+    {
+        var least = holes.MinBy(hole => hole.Effective.Nanometers)!.Effective;
+        return $"{IceShow.Measured(least, units)} of clear ice{(holes.All(hole => hole.IsClear) ? "" : $" ({HalfRule})")}";
     }
 
     /// <summary>Whether a thickness was given that may be shown.</summary>

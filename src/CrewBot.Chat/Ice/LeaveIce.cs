@@ -11,17 +11,13 @@ public sealed class LeaveIce(IceOptions options, CrewBook book) : ICommandHandle
         "ice leave", "Steward: this channel follows a water no more", "/ice leave water:\"Loon Basin\"", [options.Water])
     {
         Writes = true,
+        Role = Role.Steward,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => book.WriteOnceAsync(
         request,
         async (session, _) =>
         {
-            if (request.Caller.Role < Role.Steward)
-            {
-                return Reply.Refuse("Only a steward says what a channel follows.");
-            }
-
             var water = request.Get(options.Water).Name;
             return request.Place is { } place
                 && await new WaterRepository(session).FindAsync(water) is { } id

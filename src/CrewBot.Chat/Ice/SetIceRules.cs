@@ -14,6 +14,7 @@ public sealed class SetIceRules(IceOptions options, CrewBook book) : ICommandHan
         [options.Authority, options.Use, options.AtLeast, options.Reference])
     {
         Writes = true,
+        Role = Role.Owner,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
@@ -21,11 +22,6 @@ public sealed class SetIceRules(IceOptions options, CrewBook book) : ICommandHan
 
     private async Task<Reply> SetAsync(Request request, CrewSession session)
     {
-        if (request.Caller.Role < Role.Owner)
-        {
-            return Reply.Refuse("Only the crew's owner sets what it asks of ice.");
-        }
-
         if (FaultOf(request) is { } fault)
         {
             return Reply.Refuse(fault);

@@ -12,6 +12,7 @@ public sealed class ShareIce(IceOptions options, CrewBook book) : ICommandHandle
         [options.Crew, options.SpotShown, options.End])
     {
         Writes = true,
+        Role = Role.Owner,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
@@ -19,11 +20,6 @@ public sealed class ShareIce(IceOptions options, CrewBook book) : ICommandHandle
 
     private async Task<Reply> ShareAsync(Request request, CrewSession session)
     {
-        if (request.Caller.Role < Role.Owner)
-        {
-            return Reply.Refuse("Only the crew's owner says with whom it shares.");
-        }
-
         var (partners, other) = (new IcePartnerRepository(session), request.Get(options.Crew));
         if (other == request.Caller.Crew)
         {

@@ -47,7 +47,7 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
                 .. picture.Open.Count > open.Count ? (string[])[$"…and bad news of {picture.Open.Count - open.Count} more spots."] : [],
                 .. rest.Select(filed => IceSheet.Line(filed, water, request)),
                 holes.Count > 0
-                    ? $"Of the last 24 h, over all spots: {IceShow.Measured(holes.MinBy(Nm)!.Total, request.Units)} to {IceShow.Measured(holes.MaxBy(Nm)!.Total, request.Units)}; the least counts as {IceShow.Measured(holes.MinBy(EffectiveNm)!.Effective, request.Units)} of clear ice ({IceSheet.HalfRule})."
+                    ? $"Of the last 24 h, over all spots: {IceShow.Measured(holes.MinBy(Nm)!.Total, request.Units)} to {IceShow.Measured(holes.MaxBy(Nm)!.Total, request.Units)}; the least counts as {IceSheet.ClearText(holes, request.Units)}."
                     : "Nothing measured within 24 h: no figure.",
                 .. Closed(closed, request),
                 "A thaw, 24 h or another spot voids any of these.",

@@ -15,6 +15,9 @@ public sealed record IceSection(Length Clear, Length White, Length Unsorted, Ice
     /// <summary>All solid ice, whatever its kind.</summary>
     public Length Total => IceLength.Of(IceLength.Measured(Clear) + IceLength.Measured(White) + IceLength.Measured(Unsorted));
 
+    /// <summary>Whether all of it is clear ice, which counts as it is.</summary>
+    public bool IsClear => Weak is null && IceLength.Measured(White) + IceLength.Measured(Unsorted) == 0;
+
     /// <summary>
     /// The thickness of clear ice it counts as: clear in full, white and unnamed ice by half; none where weak ice is in it.
     /// </summary>

@@ -35,6 +35,15 @@ public sealed partial class IceCarryTests
     }
 
     [Fact]
+    public async Task Carry_WhatNobodySaid_IsNamedAsAssumed()
+    {
+        await using var room = await RoomAsync("clear:12in");
+
+        Assert.Contains("Assumed: one person.", (await room.SayAsync(Ask)).Lines);
+        Assert.Contains("Assumed: 2 h at the most in one place.", (await room.SayAsync($"{Ask} people:6")).Lines);
+    }
+
+    [Fact]
     public async Task Carry_NothingMeasuredTodayAtThatSpot_GivesNoAnswer()
     {
         await using var room = await RoomAsync("clear:12in");
