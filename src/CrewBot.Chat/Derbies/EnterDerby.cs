@@ -72,6 +72,12 @@ public sealed class EnterDerby(
 
         if (!request.TryGet(fish.OtherSpecies, out var species))
         {
+            // What was said is of a new fish: the last of the log would be another one.
+            if (fish.Details.Any(detail => detail != fish.Confirm && request.Has(detail)))
+            {
+                return new Misread("Which fish is it? Give its species too, such as /derby enter species:walleye length:22.5in");
+            }
+
             return await catches.LastOfAsync(member.Id) is { } last
                 ? last
                 : new Misread("You have logged no fish yet. Give it here, such as /derby enter species:walleye length:22.5in");

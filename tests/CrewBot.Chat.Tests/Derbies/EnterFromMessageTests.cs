@@ -27,6 +27,16 @@ public sealed class EnterFromMessageTests : IAsyncDisposable
         Assert.StartsWith("That photo is in Basin day already, with entry 1.", (await EnterAsync("walleye 21in")).Problem, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Enter_AMessageThatNamesNoFish_AsksInsteadOfEnteringTheLastOne()
+    {
+        await StartAsync();
+        await _room.SayAsync("log walleye 25in");
+
+        Assert.StartsWith("Which fish is it?", (await EnterAsync("")).Problem, StringComparison.Ordinal);
+        Assert.Null((await _room.SayAsync("/derby enter")).Problem);
+    }
+
     private async Task StartAsync()
     {
         await _room.SayAsync("/derby create name:\"Basin day\" ends:23:00");
