@@ -33,9 +33,9 @@ internal static class HelpReply
         Headline = "What can be asked",
         Lines =
         [
-            .. catalog.Commands.Select(Row),
+            .. catalog.Families.Select(family => Verbs(family, catalog)),
             $"Words alone are read as /{catalog.Bare.Path}.",
-            "help rig plan: what a command takes, with an example",
+            "help rig: what each of them does; help rig plan: what a command takes",
             "why: the reasons and figures behind the last answer",
             "share: the last answer as the crew would see it",
             "1, 2, …: press a button under the last answer; its name does too",
@@ -43,6 +43,9 @@ internal static class HelpReply
             "exit: leave the room",
         ],
     };
+
+    private static string Verbs(string family, CommandCatalog catalog) =>
+        $"/{family}: {string.Join(", ", catalog.Commands.Where(info => info.Family == family).Select(info => info.Verb))}";
 
     private static Reply Family(string family, CommandCatalog catalog) => new()
     {
