@@ -25,7 +25,7 @@ public class LogWriteBenchmarks : IAsyncDisposable
     [GlobalSetup]
     public async Task OpenAsync()
     {
-        _desk = new CrewDesk(await MillionCatches.CopyAsync("writing.db"));
+        _desk = MillionCatches.DeskOver(await MillionCatches.CopyAsync("writing.db"));
         await LogOne();
         _bare = new SqliteConnection($"Data Source={await MillionCatches.CopyAsync("bare.db")};Pooling=False");
         await _bare.OpenAsync();
@@ -68,6 +68,6 @@ public class LogWriteBenchmarks : IAsyncDisposable
     private Task<Reply> LogAsync(int angler)
     {
         var eighths = 160 + (Interlocked.Increment(ref _logged) % 40);
-        return _desk.AnswerAsync(_desk.Call($"/catch log species:walleye length:{eighths / 8.0:0.000}in depth:24ft presentation:jigging-spoon mood:neutral fate:released", angler));
+        return _desk.AnswerAsync(_desk.Call($"/catch log species:walleye length:{eighths / 8.0:0.000}in depth:24ft presentation:jigging-spoon mood:neutral fate:released", MillionCatches.AnglerOf(angler)));
     }
 }

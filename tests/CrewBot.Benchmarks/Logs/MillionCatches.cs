@@ -15,6 +15,9 @@ internal static class MillionCatches
     private static readonly string Folder = Path.Combine(Path.GetTempPath(), "crewbot-benchmarks");
 
     /// <summary>The key of a crew, counted from 1.</summary>
+    /// <summary>The commands over a file of them, asked by one of its crews.</summary>
+    public static CrewDesk DeskOver(string file) => new(file, KeyOf(77), Now);
+
     public static string KeyOf(int crew) => $"crew-{crew}";
 
     /// <summary>The platform's id of an angler, counted from 1; the same in every crew.</summary>

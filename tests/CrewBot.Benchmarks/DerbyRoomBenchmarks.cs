@@ -1,0 +1,75 @@
+using BenchmarkDotNet.Attributes;
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Core.Fish;
+using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Derbies;
+using UnitsNet.Units;
+
+namespace CrewBot.Benchmarks;
+
+/// <summary>The derby commands themselves, record read from the file, with 200 anglers who have entered 50 fish each.</summary>
+[MemoryDiagnoser, MedianColumn]
+public class DerbyRoomBenchmarks : IAsyncDisposable
+{
+    private const int Anglers = 200;
+    private const int FishEach = 50;
+    private const string Crew = "tamarack";
+
+    private static readonly DateTimeOffset Start = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
+    private CrewDesk _desk = null!;
+
+    [GlobalSetup]
+    public async Task SetUpAsync()
+    {
+        var path = Path.Combine(_folder.FullName, "crew.db");
+        _desk = new CrewDesk(path, Crew, Start);
+        await AskAsync("/derby create name:\"Basin day\" starts:14:00 ends:23:00");
+        await AskAsync("/derby join");
+        await using var database = await Database.OpenAsync(path, CancellationToken.None);
+        await database.WriteAsync(Crew, FillAsync, CancellationToken.None);
+    }
+
+    [GlobalCleanup]
+    public async ValueTask DisposeAsync()
+    {
+        await _desk.DisposeAsync();
+        _folder.Delete(recursive: true);
+        GC.SuppressFinalize(this);
+    }
+
+    [Benchmark]
+    public Task<Reply> Standings() => AskAsync("/derby standings");
+
+    [Benchmark]
+    public Task<Reply> Why() => AskAsync("/derby why");
+
+    private Task<Reply> AskAsync(string line) => _desk.AnswerAsync(_desk.Call(line, "angler-0", Role.Steward) with { At = Start.AddHours(4) });
+
+    private static async Task FillAsync(CrewSession session)
+    {
+        var (members, catches, ledger) = (new MemberRepository(session), new CatchRepository(session), new LedgerRepository(session));
+        var random = new Random(20270116);
+        for (var angler = 0; angler < Anglers; angler++)
+        {
+            var id = (await members.FindOrAddAsync($"angler-{angler}", $"Angler {angler}")).Id;
+            if (angler > 0)
+            {
+                await ledger.AppendAsync(1, at => new Joined(at, Start, id, id, null));
+            }
+
+            for (var fish = 0; fish < FishEach; fish++)
+            {
+                var length = ExactLength.From(random.Next(300, 800), LengthUnit.Millimeter);
+                var caught = Start.AddMinutes(random.Next(200));
+                var number = await catches.AddAsync(new CatchEntry { MemberId = id, Species = "walleye", CaughtAt = caught, LoggedAt = caught, Length = length });
+                await ledger.EnterAsync(
+                    1, (at, place) => new Entered(at, caught, id, place, id) { Catch = number, Species = "walleye", Measured = length, CaughtAt = caught }, photoHash: null);
+            }
+        }
+    }
+}
