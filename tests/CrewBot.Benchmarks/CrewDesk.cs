@@ -9,7 +9,7 @@ namespace CrewBot.Benchmarks;
 /// <param name="file">The database.</param>
 /// <param name="crew">Whose.</param>
 /// <param name="now">When the first is asked; each later one two minutes after the one before.</param>
-internal sealed class CrewDesk(string file, string crew, DateTimeOffset now) : IAsyncDisposable
+public sealed class CrewDesk(string file, string crew, DateTimeOffset now) : IAsyncDisposable
 {
     private readonly CrewBook _book = CrewBook.At(file);
     private ServiceProvider? _services;

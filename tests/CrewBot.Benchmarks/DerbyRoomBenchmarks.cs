@@ -12,34 +12,20 @@ namespace CrewBot.Benchmarks;
 
 /// <summary>The derby commands themselves, record read from the file, with 200 anglers who have entered 50 fish each.</summary>
 [MemoryDiagnoser, MedianColumn]
-public class DerbyRoomBenchmarks : IAsyncDisposable
+public class DerbyRoomBenchmarks() : CrewBenchmarks(Start)
 {
     private const int Anglers = 200;
     private const int FishEach = 50;
-    private const string Crew = "tamarack";
 
     private static readonly DateTimeOffset Start = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);
-
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
-    private CrewDesk _desk = null!;
 
     [GlobalSetup]
     public async Task SetUpAsync()
     {
-        var path = Path.Combine(_folder.FullName, "crew.db");
-        _desk = new CrewDesk(path, Crew, Start);
         await AskAsync("/derby create name:\"Basin day\" starts:14:00 ends:23:00");
         await AskAsync("/derby join");
-        await using var database = await Database.OpenAsync(path, CancellationToken.None);
+        await using var database = await Database.OpenAsync(File, CancellationToken.None);
         await database.WriteAsync(Crew, FillAsync, CancellationToken.None);
-    }
-
-    [GlobalCleanup]
-    public async ValueTask DisposeAsync()
-    {
-        await _desk.DisposeAsync();
-        _folder.Delete(recursive: true);
-        GC.SuppressFinalize(this);
     }
 
     [Benchmark]
@@ -48,7 +34,7 @@ public class DerbyRoomBenchmarks : IAsyncDisposable
     [Benchmark]
     public Task<Reply> Why() => AskAsync("/derby why");
 
-    private Task<Reply> AskAsync(string line) => _desk.AnswerAsync(_desk.Call(line, "angler-0", Role.Steward) with { At = Start.AddHours(4) });
+    private Task<Reply> AskAsync(string line) => Desk.AnswerAsync(Desk.Call(line, "angler-0", Role.Steward) with { At = Start.AddHours(4) });
 
     private static async Task FillAsync(CrewSession session)
     {

@@ -11,15 +11,12 @@ namespace CrewBot.Benchmarks;
 
 /// <summary>The board and what a load asks, with 100,000 reports of 90 days in the crew's book, evenly over its waters.</summary>
 [MemoryDiagnoser, MedianColumn]
-public class IceBenchmarks : IAsyncDisposable
+public class IceBenchmarks() : CrewBenchmarks(Now)
 {
     private const int Reports = 100_000;
     private const int Spots = 41; // shares no factor with the waters: each water has reports of each spot
 
     private static readonly DateTimeOffset Now = new(2027, 3, 1, 18, 0, 0, TimeSpan.Zero);
-
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
-    private CrewDesk _desk = null!;
 
     /// <summary>Over 20 waters one has 55 reports a day, over 2 it has 554: one in less than three minutes, day and night.</summary>
     [Params(2, 20)]
@@ -28,21 +25,8 @@ public class IceBenchmarks : IAsyncDisposable
     [GlobalSetup]
     public async Task SetUpAsync()
     {
-        var path = Path.Combine(_folder.FullName, "crew.db");
-        await using (var database = await Database.OpenAsync(path, CancellationToken.None))
-        {
-            await database.WriteAsync("tamarack", session => FillAsync(session, Waters), CancellationToken.None);
-        }
-
-        _desk = new CrewDesk(path, "tamarack", Now);
-    }
-
-    [GlobalCleanup]
-    public async ValueTask DisposeAsync()
-    {
-        await _desk.DisposeAsync();
-        _folder.Delete(recursive: true);
-        GC.SuppressFinalize(this);
+        await using var database = await Database.OpenAsync(File, CancellationToken.None);
+        await database.WriteAsync(Crew, session => FillAsync(session, Waters), CancellationToken.None);
     }
 
     [Benchmark]
@@ -52,7 +36,7 @@ public class IceBenchmarks : IAsyncDisposable
     public Task<Reply> Carry() => AskAsync("/ice carry water:\"Loon Basin\" spot:\"spot 7\" people:6 shelter:cabin stay:1h warmest:10F");
 
     // At one instant, so that every question finds the same reports fresh.
-    private Task<Reply> AskAsync(string line) => _desk.AnswerAsync(_desk.Call(line, "ana") with { At = Now });
+    private Task<Reply> AskAsync(string line) => Desk.AnswerAsync(Desk.Call(line, "ana") with { At = Now });
 
     private static async Task FillAsync(CrewSession session, int count)
     {
