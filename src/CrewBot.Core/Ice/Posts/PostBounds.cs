@@ -52,7 +52,7 @@ internal static class PostBounds
         {
             var token = sentence[at];
             var isOfPlace = token.Is(PostWord.Preposition) && !(quantity.Start - at <= 2 && !sentence.Any(at + 1, quantity.Start, PostWord.Det | PostWord.Place));
-            if (token.Is(PostWord.Hedge) && !isOfPlace)
+            if (token.Is(PostWord.Hedge) && !isOfPlace && !(token.Is(PostWord.Say | PostWord.Hear) && !sentence.Any(clause.Start, at, PostWord.First | PostWord.Wish)))
             {
                 return true;
             }

@@ -3,6 +3,9 @@ namespace CrewBot.Core.Ice.Posts;
 /// <summary>Parts a sentence into clauses, with marks or without: many posts are dictated.</summary>
 internal static class PostClauses
 {
+    private const PostWord Verbs =
+        PostWord.Be | PostWord.Have | PostWord.Measure | PostWord.Hedge | PostWord.Unreal | PostWord.Fall | PostWord.Frozen | PostWord.Open | PostWord.No | PostWord.Change;
+
     public static List<PostClause> Of(PostSentence sentence, IReadOnlyList<PostQuantity> quantities)
     {
         var clauses = new List<PostClause>();
@@ -72,11 +75,11 @@ internal static class PostClauses
 
         return !hangs && (token.Is(PostWord.Ask) || (token.Is(PostWord.Avoid | PostWord.Watch) && before.Text is not "be")
             || (token.Text is "be" && next.Is(PostWord.Watch))
-            || (token.Is(PostWord.Wish | PostWord.Future) && quantities.Any(quantity => quantity.Start >= start && quantity.End <= at) && token.Text is not "tomorrow" and not "soon"));
+            || (token.Is(PostWord.Wish | PostWord.Future) && quantities.Any(quantity => quantity.Start >= start && quantity.End <= at) && token.Text is not "tomorrow" and not "soon" and not "take"));
     }
 
     private static bool IsSubject(PostSentence sentence, int at) =>
-        (sentence[at].Is(PostWord.Pronoun) && !(sentence[at - 1].Is(PostWord.Preposition) && sentence[at].Text is "it" or "you"))
+        (sentence[at].Is(PostWord.Pronoun) && (sentence[at].Text is not ("it" or "you") || sentence[at + 1].Is(Verbs)))
         || (sentence[at].Text is "there" && sentence[at + 1].Is(PostWord.Be | PostWord.Have))
         || (sentence[at].Is(PostWord.Ice) && sentence[at + 1].Is(PostWord.Be) && !sentence[at - 1].Is(PostWord.Kind | PostWord.Praise | PostWord.Det));
 }

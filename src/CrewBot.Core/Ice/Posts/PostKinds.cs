@@ -90,7 +90,7 @@ internal static class PostKinds
 
     private static bool IsNamed(PostToken token) =>
         token.Is(PostWord.Kind | PostWord.Praise | PostWord.Ice | PostWord.Thick | PostWord.Hedge) && !token.Is(PostWord.Strong)
-        || token.Text is "of" or "and" or "&" or "/" or "+" or "some" or "part" or "half" or "partly" or "very" or "the" or "total";
+        || token.Text is "of" or "and" or "&" or "/" or "+" or "some" or "part" or "half" or "partly" or "very" or "the" or "total" or "it" or "that";
 
     // Mostly clear is not clear.
     private static bool IsPartly(PostSentence sentence, int at) =>

@@ -32,7 +32,7 @@ internal static class PostLexicon
     {
         foreach (var ending in Endings)
         {
-            if (word.Length < ending.Length + 3 || !word.EndsWith(ending, StringComparison.Ordinal))
+            if (word.Length < ending.Length + (ending is "s" ? 2 : 3) || !word.EndsWith(ending, StringComparison.Ordinal))
             {
                 continue;
             }

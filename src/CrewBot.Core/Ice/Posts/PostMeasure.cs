@@ -81,7 +81,7 @@ internal static class PostMeasure
         }
 
         var isOf = sentence[at].Text is "of" or "o";
-        at += isOf ? 1 : 0;
+        at += isOf ? sentence[at + 1].Text is "it" ? 2 : 1 : 0;
         at += sentence[at].Is(PostWord.Hedge) && sentence[at].IsWord && sentence[at].Text is not "around" ? 1 : 0;
         var last = -1;
         for (var word = at; word < at + 6 && sentence[word].IsWord; word++)
@@ -97,7 +97,7 @@ internal static class PostMeasure
                 return Head.Ice;
             }
 
-            if (token.Is(PostWord.Extent) || (token.Is(PostWord.Thing | PostWord.Water | PostWord.Home | PostWord.OtherUnit | PostWord.Vehicle) && !token.Is(PostWord.Kind | PostWord.Praise)))
+            if ((token.Is(PostWord.Extent) && !IsBeforePlace(sentence, word)) || (token.Is(PostWord.Slush) && !sentence[word + 1].Is(PostWord.Ice)) || (token.Is(PostWord.Thing | PostWord.Water | PostWord.Home | PostWord.OtherUnit | PostWord.Vehicle) && !token.Is(PostWord.Kind | PostWord.Praise)))
             {
                 return Head.Other;
             }
@@ -126,6 +126,10 @@ internal static class PostMeasure
             : isOf && sentence[last].Is(PostWord.Praise) ? Head.Ice : Head.None;
     }
 
+    // Across the bay is where, across alone how wide.
+    private static bool IsBeforePlace(PostSentence sentence, int at) =>
+        sentence[at].Is(PostWord.Preposition) && (sentence[at + 1].Is(PostWord.Det | PostWord.Place | PostWord.PlaceAdj) || sentence[at + 1].IsCapital);
+
     private static bool Ends(PostToken token, bool isOf) =>
         !token.Is(PostWord.Praise | PostWord.Kind)
         && (token.Is(PostWord.Preposition | PostWord.Contrast | PostWord.Pronoun | PostWord.Be | PostWord.Have | PostWord.Measure | PostWord.Adverb | PostWord.Unreal | PostWord.No | PostWord.Part | PostWord.Day | PostWord.Catch)
@@ -138,7 +142,7 @@ internal static class PostMeasure
         for (var at = quantity.Start - 1; at >= clause.Start; at--)
         {
             var token = sentence[at];
-            if (token.Is(PostWord.Ice | PostWord.Thick))
+            if (token.Is(PostWord.Ice | PostWord.Thick) || (token.Is(PostWord.Water) && sentence[at - 1].Text is "hard"))
             {
                 return Head.Ice;
             }
@@ -163,6 +167,13 @@ internal static class PostMeasure
             {
                 return Head.Other;
             }
+        }
+
+        // "Landed 3 walleye, 18 to 22 inches": the fish stand in the clause before.
+        if (clause.Start > 0 && sentence[clause.Start - 1].Text is "," && quantity.Start <= clause.Start + 2
+            && sentence.Any(0, clause.Start, PostWord.Catch) && !sentence.Any(0, sentence.Count, PostWord.Ice))
+        {
+            return Head.Other;
         }
 
         // "Ice thickness: 5in": the head stands in the clause before.

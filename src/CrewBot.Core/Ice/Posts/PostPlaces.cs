@@ -21,8 +21,11 @@ internal static class PostPlaces
 
             if (At(sentence, at, names) is { } place)
             {
-                found.Add(place);
                 at = place.End - 1;
+                if (!place.Name.Equals("lake", StringComparison.OrdinalIgnoreCase))
+                {
+                    found.Add(place);
+                }
             }
         }
 

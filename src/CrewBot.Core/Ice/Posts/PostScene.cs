@@ -58,6 +58,13 @@ internal sealed class PostScene
 
     public IceKind KindOf(PostQuantity quantity, int clause)
     {
+        // 3 inches, then a layer of water
+        var layer = Enumerable.Range(quantity.End, Math.Max(0, Sentence.Count - quantity.End)).FirstOrDefault(at => Sentence[at].Text.StartsWith("layer", StringComparison.Ordinal), Sentence.Count);
+        if (Sentence.Any(layer, layer + 4, PostWord.Water | PostWord.Slush) || Sentence.SaysAnywhere(quantity.End, Sentence.Count, "air", "gap"))
+        {
+            return IceKind.Layered;
+        }
+
         var own = PostKinds.Of(Sentence, Clauses[clause], quantity, _thicknesses[clause].Count == 1);
         return own == IceKind.Unknown && clause + 1 < Clauses.Count && _thicknesses[clause + 1].Count == 0 && quantity.Unit is not null
             ? PostKinds.OfRemark(Sentence, Clauses[clause + 1])
@@ -66,7 +73,7 @@ internal sealed class PostScene
 
     /// <summary>Whether a quantity is said to be all there is.</summary>
     public bool IsTotal(PostQuantity quantity) =>
-        Sentence.SaysAnywhere(quantity.Start - 3, quantity.Start, "total") || Sentence[quantity.End].Text is "total" || Sentence[quantity.End + 1].Text is "total"
+        Sentence[quantity.Start - 1].Text is "total" || (Sentence[quantity.Start - 2].Text is "total" && Sentence[quantity.Start - 1].Text is "of" or "is" or "was" or ":") || Sentence[quantity.End].Text is "total" || Sentence[quantity.End + 1].Text is "total"
         || Sentence.SaysAnywhere(quantity.End, quantity.End + 3, "in", "all") || Sentence[quantity.End].Text is "altogether" || Sentence[quantity.End + 2].Text is "total";
 
     // Clauses that ask, are of another season, sell, mock or are about ice at home say nothing of the lake.

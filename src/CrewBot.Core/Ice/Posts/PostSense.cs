@@ -15,7 +15,7 @@ internal static class PostSense
     public static bool IsUnreal(PostSentence sentence, PostClause clause, int at)
     {
         var marker = sentence.Find(clause.Start, at, PostWord.Unreal);
-        return (marker >= 0 && !IsRemembered(sentence, marker))
+        return (marker >= 0 && !IsRemembered(sentence, marker) && !(sentence[marker].Text is "would" && sentence[marker + 1].Is(PostWord.Hedge)))
             || IsComing(sentence, at, clause.End)
             || IsImperative(sentence, clause);
     }
@@ -26,8 +26,8 @@ internal static class PostSense
         for (var at = from; at < to; at++)
         {
             if (sentence[at].Text is "tomorrow" or "tmrw" or "tmw" or "soon" or "eventually"
-                || (sentence[at].Text is "by" or "next" && (sentence[at + 1].Is(PostWord.Day | PostWord.Season) || sentence[at + 1].Text is "week" or "weekend" or "tomorrow" or "christmas" or "then"
-                    || (sentence[at + 1].Text is "the" or "next" or "this" or "new" && sentence[at + 2].Is(PostWord.Day | PostWord.Season | PostWord.Part)))))
+                || (sentence[at].Text is "by" or "next" && ((sentence[at + 1].Is(PostWord.Day | PostWord.Season) && !sentence[at + 1].Is(PostWord.Place)) || sentence[at + 1].Text is "week" or "weekend" or "tomorrow" or "christmas" or "then"
+                    || (sentence[at + 1].Text is "the" or "next" or "this" or "new" && sentence[at + 2].Is(PostWord.Day | PostWord.Season | PostWord.Part) && !sentence[at + 2].Is(PostWord.Place)))))
             {
                 return true;
             }

@@ -7,13 +7,15 @@ namespace CrewBot.Core.Ice.Posts;
 /// <param name="told">Where its thicknesses and hazards stand.</param>
 internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause> clauses, IReadOnlyList<PostPlace> places, IReadOnlyList<int> told)
 {
+    private const PostWord Verbs = PostWord.First | PostWord.Have | PostWord.Measure | PostWord.Catch | PostWord.Contrast | PostWord.Unreal | PostWord.Fall;
+
     /// <summary>The place of what stands from one token to another in a clause; null when the sentence names none for it.</summary>
     /// <param name="start">Its first token.</param>
     /// <param name="end">After its last token.</param>
     /// <param name="clause">The number of its clause.</param>
     /// <param name="isLayer">Whether it belongs to what was told before it: a layer, something on top.</param>
     public string? Of(int start, int end, int clause, bool isLayer) =>
-        Own(start, end, clauses[clause]) ?? Following(clause) ?? Preceding(clause, isLayer);
+        Own(start, end, clauses[clause]) ?? Following(clause, isLayer) ?? Preceding(clause, isLayer);
 
     private string? Own(int start, int end, PostClause clause)
     {
@@ -46,17 +48,17 @@ internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause>
     }
 
     // 5 inches, mostly white, by the narrows
-    private string? Following(int clause)
+    private string? Following(int clause, bool isLayer)
     {
         for (var next = clause + 1; next < clauses.Count; next++)
         {
             var (isTold, place) = (told.Any(clauses[next].Has), In(clauses[next]));
             if (place is { } found)
             {
-                return !isTold && found.Start == clauses[next].Start && !sentence[clauses[next].Start].Is(PostWord.Contrast) ? found.Name : null;
+                return (isLayer || !isTold) && !sentence.Any(clauses[next].Start, found.Start, Verbs) ? found.Name : null;
             }
 
-            if (!isTold && sentence.Any(clauses[next].Start, clauses[next].End, PostWord.First | PostWord.Contrast))
+            if (!isTold && sentence.Any(clauses[next].Start, clauses[next].End, PostWord.First))
             {
                 return null;
             }

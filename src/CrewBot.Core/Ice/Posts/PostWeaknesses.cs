@@ -14,6 +14,11 @@ internal static class PostWeaknesses
                 : IceHazard.Thin;
         }
 
+        if (token.Is(PostWord.Unit) && sentence[at - 1].Text is "few" or "couple" && sentence.Any(at - 4, at, PostWord.Adverb))
+        {
+            return IceHazard.Thin; // only a few inches
+        }
+
         if (token.Is(PostWord.Thin) || IsWeakKind(sentence, clause, at))
         {
             return IsOfOther(sentence, at) || IsDenied(sentence, clause, at) ? null : IceHazard.Thin;
@@ -42,7 +47,8 @@ internal static class PostWeaknesses
     private static bool IsDenied(PostSentence sentence, PostClause clause, int at)
     {
         var no = sentence.Find(Math.Max(clause.Start, at - 5), at, PostWord.No);
-        return no >= 0 && sentence[no + 1].Text is not ("sure" or "only" or "just" or "doubt" or "joke" or "kidding") && sentence[no].Text is not "nothing";
+        return no >= 0 && sentence[no + 1].Text is not ("sure" or "only" or "just" or "doubt" or "joke" or "kidding") && sentence[no].Text is not "nothing"
+            && !(sentence[at].Text is "safe" && (sentence[no].Text is "never" || sentence[no + 1].Is(PostWord.Ice)));
     }
 
     // Not safe, no good ice, I wouldn't trust it past the island; but not "not a great day".
