@@ -16,9 +16,15 @@ internal static class PostBreakthroughs
             return sentence[at + 1].Text is "jig" ? null : IceHazard.BrokeThrough;
         }
 
-        if (!token.Is(PostWord.Fall))
+        // Somebody could fall in; nobody has.
+        if (!token.Is(PostWord.Fall) || sentence[at - 1].Text is "could" or "might" or "may" or "can" or "would" or "will" or "should" or "to" or "gonna" or "you'll")
         {
             return null;
+        }
+
+        if (token.Text is "went" or "gave" && sentence.SaysAnywhere(at, at + 5, "out", "from", "under"))
+        {
+            return IceHazard.BrokeThrough;
         }
 
         for (var through = at + 1; through <= at + 4 && through < clause.End; through++)

@@ -94,7 +94,7 @@ internal static class PostKinds
 
     // Mostly clear is not clear.
     private static bool IsPartly(PostSentence sentence, int at) =>
-        sentence.Any(at - 2, at, PostWord.Hedge) || sentence[at - 1].Text is "mostly" or "partly" or "some" or "half" or "part" or "almost" or "nearly" or "semi";
+        sentence.Any(at - 2, at, PostWord.Hedge) || sentence[at - 1].Text is "mostly" or "pretty" or "partly" or "some" or "half" or "part" or "almost" or "nearly" or "semi";
 
     // Clear of snow, stay clear.
     private static bool IsOtherwise(PostSentence sentence, int at) =>

@@ -42,6 +42,9 @@ internal static class PostMeasure
         };
     }
 
+    /// <summary>Whether ice is what a quantity is said to be of.</summary>
+    public static bool IsOfIce(PostSentence sentence, PostQuantity quantity) => HeadOf(sentence, quantity) == Head.Ice;
+
     /// <summary>Whether a number without a unit stands where a thickness would: "5 of good ice", "measured 6".</summary>
     public static bool LacksUnit(PostSentence sentence, PostClause clause, PostQuantity number, bool followsOne)
     {
@@ -163,7 +166,7 @@ internal static class PostMeasure
                 return token.Text is "hole" || sentence.Any(at - 1, at, PostWord.Preposition) ? Head.None : Head.Other;
             }
 
-            if (token.Words == PostWord.None && token.IsWord && !token.IsCapital && sentence[at + 1].Is(PostWord.Be))
+            if (token is { Words: PostWord.None, IsWord: true } && !token.IsCapital && sentence[at + 1].Is(PostWord.Be))
             {
                 return Head.Other;
             }
@@ -213,6 +216,6 @@ internal static class PostMeasure
         }
 
         return (at >= clause.Start && (sentence[at].Is(PostWord.Change) || sentence[at].Text is "made" or "make" or "put" || (sentence[at].Text is "by" && sentence.Any(clause.Start, at, PostWord.Change))))
-            || sentence[quantity.End].Text is "more" or "overnight" or "since" || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new")&& sentence[quantity.End + 2].Text is "growth";
+            || sentence[quantity.End].Text is "more" or "overnight" or "since" || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
     }
 }

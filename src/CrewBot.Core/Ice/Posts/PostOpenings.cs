@@ -24,9 +24,9 @@ internal static class PostOpenings
             return true;
         }
 
-        var isShop = sentence.Any(clause.Start, clause.End, PostWord.Ad | PostWord.Season | PostWord.Person)
+        var isShop = sentence.Any(clause.Start, clause.End, PostWord.Ad)
             || Enumerable.Range(clause.Start, at - clause.Start).Any(word => sentence[word].Text is "landing" or "access" or "ramp" or "launch" or "gate" or "store" or "station" or "resort" or "lodge" or "road" or "bar" or "bait" or "park" or "season" or "marina" && !sentence[word - 1].Is(PostWord.Preposition) && !sentence[word - 2].Is(PostWord.Preposition));
-        var isPredicate = sentence[at - 1].Is(PostWord.Be | PostWord.Adverb) || sentence[at - 1].Text is "wide" or "all" or "stay" or "mostly" or "partly" or "totally" or "completely" or "half" || next.Text is "up" || at == clause.Start;
+        var isPredicate = sentence[at - 1].Is(PostWord.Be | PostWord.Adverb) || sentence[at - 1].Text is "wide" or "all" or "stay" or "mostly" or "partly" or "totally" or "completely" or "half" || next.Text is "up" || at == clause.Start || (sentence[at - 1].Is(PostWord.Place) && !next.IsWord);
         var isOfWater = sentence.Any(clause.Start, at, PostWord.Place | PostWord.Ice | PostWord.Water | PostWord.Pronoun) || sentence[at - 1].Text is "wide" || next.Is(PostWord.Strong)
             || (at == clause.Start && next.Is(PostWord.Preposition));
         return isPredicate && isOfWater && !isShop && !(next.IsWord && next.Is(PostWord.Det));
@@ -40,7 +40,7 @@ internal static class PostOpenings
             return false;
         }
 
-        if (sentence[at + 1].Text is "free" || (sentence[at + 1].Is(PostWord.Be) || sentence[at + 1].Text is "went") && sentence[at + 2].Text is "out" or "gone" && !sentence[at + 3].Text.StartsWith("th", StringComparison.Ordinal))
+        if (sentence[at + 1].Text is "free" || (sentence[at + 1].Is(PostWord.Be) || sentence[at + 1].Text is "went") && sentence[at + 2].Text is "out" or "gone" && sentence[at + 3].Text is not ("there" or "from"))
         {
             return true;
         }

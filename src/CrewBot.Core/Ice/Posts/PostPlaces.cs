@@ -43,7 +43,7 @@ internal static class PostPlaces
         if (!sentence[at].Is(PostWord.Preposition) || (sentence[at].Text is "of" && sentence[at - 1].Is(PostWord.Unit)))
         {
             var bare = sentence[at].Is(PostWord.Det) && sentence[at].Text is "the" ? at + 1 : at;
-            var last = IsNounAt(sentence, bare) ? Noun(sentence, bare, 0) : -1;
+            var last = IsNounAt(sentence, bare) ? Noun(sentence, bare, sentence[bare - 1].IsWord ? 0 : 1) : -1;
             return last > bare ? Put(sentence, at, bare, last) : null;
         }
 
@@ -77,6 +77,8 @@ internal static class PostPlaces
             return Put(sentence, at, start, noun);
         }
 
+        // After a thickness, "at" can only be where: 3 in. at beaver house; and "at the portage" is where as well.
+        isStrong |= sentence[from - 1].Text is "at" or "@" && (start > from || sentence[at - 1].Is(PostWord.Unit | PostWord.Ice | PostWord.Kind));
         var unknown = Name(sentence, start, isStrong);
         return unknown > start ? Put(sentence, at, start, unknown) : null;
     }
@@ -94,7 +96,7 @@ internal static class PostPlaces
                 continue;
             }
 
-            var isName = token.IsCapital && sentence[at - 1].Text.Length > 0 && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
+            var isName = token.IsCapital && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
             if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || isName)
             {
                 at++;
@@ -122,7 +124,7 @@ internal static class PostPlaces
 
     private static bool IsNounAt(PostSentence sentence, int at) =>
         IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
-        || (sentence[at].IsCapital && IsNoun(sentence, at + 1));
+        || (sentence[at + 1].IsWord && IsNoun(sentence, at + 1) && (sentence[at].IsCapital || (sentence[at] is { IsWord: true, Words: PostWord.None } && !sentence[at - 1].IsWord)));
 
     // "Hole", "line", "drop" and "public" name places only beside other words of a place.
     private static bool IsNoun(PostSentence sentence, int at)
@@ -132,7 +134,7 @@ internal static class PostPlaces
             && !(token.Text is "lake" && sentence[at + 1].Is(PostWord.Ice))
             && !(token.Text is "point" && sentence[at - 1].Is(PostWord.Det) && sentence[at - 1].Text is "this")
             && !(token.Text is "spring" && (sentence[at + 1].Is(PostWord.Be) || sentence[at - 1].Text is "last" or "this" or "next"))
-            && !(token.Text is "hole" or "line" or "drop" or "public" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
+            && !(token.Text is "hole" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
     }
 
     // A place by its name alone: off Millers, at Tamarack.
@@ -140,7 +142,7 @@ internal static class PostPlaces
     {
         var at = start;
         while (at < start + LongestUnknown && sentence[at] is { IsWord: true } token
-            && ((token.IsCapital && !token.Is(PostWord.Day | PostWord.Season | PostWord.Ice | PostWord.Pronoun | PostWord.NotPlace | PostWord.Person)) || (isStrong && token.Words == PostWord.None)))
+            && ((token.IsCapital && !token.Is(PostWord.Day | PostWord.Season | PostWord.Ice | PostWord.Pronoun | PostWord.NotPlace | PostWord.Person)) || (isStrong && (token.Words == PostWord.None || (at > start && token.Is(PostWord.Thing) && !token.Is(PostWord.Kind | PostWord.Praise))))))
         {
             at++;
         }

@@ -16,11 +16,12 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
     private readonly List<PostedTime> _times = [];
     private string? _heading;
     private bool _isHeard;
+    private bool _isAboutIce;
 
     public void Take(PostSentence sentence)
     {
         var before = Count;
-        var scene = new PostScene(sentence, names, posted.Year, Count > 0, _isHeard);
+        var scene = new PostScene(sentence, names, posted.Year, _isAboutIce, _isHeard);
         for (var clause = 0; clause < scene.Clauses.Count; clause++)
         {
             if (scene.IsReal(clause))
@@ -29,6 +30,7 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
             }
         }
 
+        _isAboutIce |= scene.TellsOfIce || Count > 0;
         _isHeard = Count == before && scene.EndsInHearsay;
 
         // A sentence that only names a place heads what follows.

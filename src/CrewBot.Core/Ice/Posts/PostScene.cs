@@ -10,6 +10,7 @@ internal sealed class PostScene
     private readonly List<(IceHazard Hazard, int At)>[] _hazards;
     private readonly bool _isAboutIce;
     private readonly PostSpots _spots;
+    private readonly int _gap;
 
     /// <summary>Reads a sentence.</summary>
     /// <param name="sentence">The sentence.</param>
@@ -25,8 +26,10 @@ internal sealed class PostScene
         Places = PostPlaces.AllIn(sentence, _quantities, names);
         _isReal = RealOnes(year);
         _isHearsay = HeardOnes(isHeard);
-        _isAboutIce = isAboutIce || Places.Count > 0 || IsFragment() || sentence.Any(0, sentence.Count, PostWord.Ice | PostWord.Thick) || sentence.Any(0, sentence.Count, PostWord.Measure & ~PostWord.Have);
+        TellsOfIce = sentence.Any(0, sentence.Count, PostWord.Ice | PostWord.Thick | PostWord.Measure) || sentence.SaysAnywhere(0, sentence.Count, "hole");
+        _isAboutIce = isAboutIce || TellsOfIce || Places.Count > 0 || IsFragment() || _quantities.Any(quantity => PostMeasure.IsOfIce(sentence, quantity));
         _hazards = [.. Enumerable.Range(0, Clauses.Count).Select(clause => _isReal[clause] ? PostHazards.In(sentence, Clauses[clause]).ToList() : [])];
+        _gap = Gap();
         _thicknesses = Thicknesses();
         _spots = new(sentence, Clauses, Places, Told());
     }
@@ -38,6 +41,9 @@ internal sealed class PostScene
     public IReadOnlyList<PostPlace> Places { get; }
 
     public bool IsQuestion => Sentence.Asks;
+
+    /// <summary>Whether it is about ice at all.</summary>
+    public bool TellsOfIce { get; }
 
     /// <summary>Whether what comes next may still be somebody else's word.</summary>
     public bool EndsInHearsay => _isHearsay.Length > 0 && _isHearsay[^1];
@@ -52,15 +58,13 @@ internal sealed class PostScene
 
     public IReadOnlyList<(IceHazard Hazard, int At)> HazardsOf(int clause) => _hazards[clause];
 
-    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, KindOf(quantity, clause) != IceKind.Unknown);
+    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, KindOf(quantity, clause) != IceKind.Unknown || IsOnTop(Clauses[clause]));
 
     public string? PlaceOf(int hazard, int clause) => _spots.Of(hazard, hazard + 1, clause, IsOnTop(Clauses[clause]));
 
     public IceKind KindOf(PostQuantity quantity, int clause)
     {
-        // 3 inches, then a layer of water
-        var layer = Enumerable.Range(quantity.End, Math.Max(0, Sentence.Count - quantity.End)).FirstOrDefault(at => Sentence[at].Text.StartsWith("layer", StringComparison.Ordinal), Sentence.Count);
-        if (Sentence.Any(layer, layer + 4, PostWord.Water | PostWord.Slush) || Sentence.SaysAnywhere(quantity.End, Sentence.Count, "air", "gap"))
+        if (quantity.End <= _gap)
         {
             return IceKind.Layered;
         }
@@ -80,11 +84,12 @@ internal sealed class PostScene
     private bool[] RealOnes(int year)
     {
         var real = new bool[Clauses.Count];
-        var isPast = false;
+        var (isPast, isAtHome) = (false, false);
         for (var clause = 0; clause < real.Length; clause++)
         {
             isPast = PostSense.IsPast(Sentence, Clauses[clause], year) || (isPast && !PostSense.IsNow(Sentence, Clauses[clause]) && Sentence[Clauses[clause].Start].Text is not "but");
-            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !PostSense.IsAtHome(Sentence, Clauses[clause]) && !PostSense.Sells(Sentence);
+            isAtHome = PostSense.IsAtHome(Sentence, Clauses[clause]) || (isAtHome && !Places.Any(place => Clauses[clause].Has(place.Start)));
+            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !isAtHome && !PostSense.Sells(Sentence);
         }
 
         return real;
@@ -137,7 +142,22 @@ internal sealed class PostScene
 
     private bool IsThickness(int clause, PostQuantity quantity, bool isFollowing) =>
         quantity.Unit is null ? PostMeasure.LacksUnit(Sentence, Clauses[clause], quantity, isFollowing)
-        : quantity.Most < 1000 && quantity.Least > 0 && PostMeasure.IsIce(Sentence, Clauses[clause], quantity, _isAboutIce);
+        : quantity.Most < 1000 && quantity.Least > 0 && (_gap < 0 || quantity.Start < _gap) && PostMeasure.IsIce(Sentence, Clauses[clause], quantity, _isAboutIce);
+
+    // 3 inches, then a layer of water, then ice again: nothing below the water counts.
+    private int Gap()
+    {
+        for (var at = 1; at < Sentence.Count; at++)
+        {
+            var isLayer = Sentence[at].Text.StartsWith("layer", StringComparison.Ordinal) || Sentence[at].Text is "then";
+            if ((isLayer && Sentence.Any(at + 1, at + 4, PostWord.Water | PostWord.Slush)) || Sentence.Says(at, "air", "gap"))
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
 
     private List<int> Told()
     {

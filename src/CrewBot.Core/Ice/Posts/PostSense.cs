@@ -124,7 +124,9 @@ internal static class PostSense
         }
 
         var (first, second) = (sentence[at], sentence[at + 1]);
-        return sentence.Any(at, Math.Min(at + 2, clause.End), PostWord.Ask) && !(first.Text is "what" && second.Text is "a")
+        // Where the shacks are, what we found: inside a statement these only join.
+        var joins = clause.Start > 0 && !sentence.Asks && first.Text is "where" or "what" or "who" or "which" or "why";
+        return sentence.Any(at, Math.Min(at + 2, clause.End), PostWord.Ask) && !joins && !(first.Text is "what" && second.Text is "a")
             || (first.Text is "is" or "are" or "does" or "do" or "did" or "has" or "have" or "can" or "could" or "would" or "should" or "was" && (second.Is(PostWord.Pronoun | PostWord.Det | PostWord.Person | PostWord.Ice) || second.Text is "there" or "any"))
             || first.Text is "any"
             || (first.Text is "look" or "looking" && second.Text is "for")

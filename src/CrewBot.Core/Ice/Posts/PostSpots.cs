@@ -55,7 +55,7 @@ internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause>
             var (isTold, place) = (told.Any(clauses[next].Has), In(clauses[next]));
             if (place is { } found)
             {
-                return (isLayer || !isTold) && !sentence.Any(clauses[next].Start, found.Start, Verbs) ? found.Name : null;
+                return (isLayer || !isTold) && !sentence.Any(clauses[next].Start, found.Start, Verbs) && !sentence.Any(clauses[next].Start, clauses[next].End, PostWord.Limit | PostWord.Change) ? found.Name : null;
             }
 
             if (!isTold && sentence.Any(clauses[next].Start, clauses[next].End, PostWord.First))

@@ -13,7 +13,7 @@ internal static class PostWaters
             return IceHazard.Current;
         }
 
-        if (token.Is(PostWord.Water) && (sentence[at - 1].Is(PostWord.Moving) || sentence[at - 1].Text is "fast" || next.Is(PostWord.Moving)) && !sentence.Any(clause.Start, clause.End, PostWord.Crack))
+        if (token.Is(PostWord.Water) && (sentence[at - 1].Is(PostWord.Moving) || sentence[at - 1].Text is "fast" || next.Is(PostWord.Moving) || (next.Is(PostWord.Be) && sentence[at + 2].Is(PostWord.Moving))) && !sentence.Any(clause.Start, clause.End, PostWord.Crack))
         {
             return IceHazard.Current;
         }

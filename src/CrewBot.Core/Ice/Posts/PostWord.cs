@@ -22,7 +22,7 @@ internal enum PostWord : ulong
     Place = 1UL << 36, PlaceAdj = 1UL << 37, Strong = 1UL << 38, Weak = 1UL << 39, NotPlace = 1UL << 40,
 
     // What joins and turns a sentence.
-    Det = 1UL << 41, No = 1UL << 42, Contrast = 1UL << 43, Pronoun = 1UL << 44, Adverb = 1UL << 45,
+    Join = 1UL << 63, Det = 1UL << 41, No = 1UL << 42, Contrast = 1UL << 43, Pronoun = 1UL << 44, Adverb = 1UL << 45,
 
     // Hazards.
     Avoid = 1UL << 46, Watch = 1UL << 47, Thin = 1UL << 48, Poor = 1UL << 49, Safe = 1UL << 50, Open = 1UL << 51, Frozen = 1UL << 52,
