@@ -4,14 +4,17 @@ using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Crews;
 using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Learning;
 using CrewBot.Chat.Lines;
+using CrewBot.Chat.Photos;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Chat.Trips;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 
 namespace CrewBot.Chat;
 
@@ -42,6 +45,8 @@ public static class ChatServices
         services.AddSingleton<CrewOptions>();
         services.AddSingleton<ICommandHandler, SetUpCrew>();
         services.AddSingleton<ICommandHandler, SetUpMe>();
+        services.TryAddSingleton<IPhotoCopies, NoPhotoCopies>();
+        services.AddSingleton<PhotoDesk>();
         services.AddSingleton<CatchOptions>();
         services.AddSingleton<CatchShorthand>();
         services.AddSingleton<ICommandHandler, LogCatch>();
@@ -54,6 +59,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, LinesUp>();
         services.AddDerbies();
         services.AddTrips();
+        services.AddIce();
         services.AddBoxes();
         services.AddLearning();
         services.AddCatchFiles();

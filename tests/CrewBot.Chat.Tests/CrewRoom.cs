@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using Microsoft.Data.Sqlite;
@@ -12,21 +13,31 @@ public sealed class CrewRoom : IAsyncDisposable
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
     private readonly CrewBook _book;
     private readonly ServiceProvider _services;
+    private readonly ListedCopies _copies = new();
     private int _requests;
 
     public CrewRoom()
     {
         _book = CrewBook.At(Path.Combine(_folder.FullName, "crew.db"));
-        _services = new ServiceCollection().AddLogging().AddChat(TradeKnowledge.BuiltIn, _book).BuildServiceProvider();
+        _services = new ServiceCollection().AddLogging().AddSingleton<IPhotoCopies>(_copies).AddChat(TradeKnowledge.BuiltIn, _book).BuildServiceProvider();
     }
 
     /// <summary>When the next request is sent.</summary>
     public DateTimeOffset Now { get; set; } = new(2027, 1, 16, 20, 0, 0, TimeSpan.Zero);
 
+    /// <summary>Where the next request is given; null for nowhere.</summary>
+    public string? Place { get; set; }
+
     public CommandCatalog Catalog => _services.GetRequiredService<CommandCatalog>();
 
     /// <summary>The file that the next request gives, by any name.</summary>
     public ReadOnlyMemory<byte> File { get; set; }
+
+    /// <summary>Why the next request's file can't be had; null when it can.</summary>
+    public string? FileFault { get; set; }
+
+    /// <summary>The copies of photos that are kept: crew, hash.</summary>
+    public IReadOnlyCollection<(string Crew, string Hash)> Copies => _copies.Kept;
 
     /// <summary>Writes to the crew's book, past the commands.</summary>
     public async Task WriteAsync(Func<CrewSession, Task> change, string crew = "tamarack")
@@ -58,7 +69,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
         var caller = new Caller(crew, member, role, CrewUnits.Customary);
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
-            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File) },
+            new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File, FileFault), Place = Place },
             TestContext.Current.CancellationToken);
     }
 
@@ -75,9 +86,22 @@ public sealed class CrewRoom : IAsyncDisposable
         _folder.Delete(recursive: true);
     }
 
-    private sealed class OneFile(ReadOnlyMemory<byte> content) : IGivenFiles
+    private sealed class ListedCopies : IPhotoCopies
+    {
+        public List<(string Crew, string Hash)> Kept { get; } = [];
+
+        public Task KeepAsync(string crew, string hash, ReadOnlyMemory<byte> photo, CancellationToken cancellationToken)
+        {
+            Kept.Add((crew, hash));
+            return Task.CompletedTask;
+        }
+
+        public int Delete(string crew, IReadOnlyCollection<string> hashes) => Kept.RemoveAll(copy => copy.Crew == crew && hashes.Contains(copy.Hash));
+    }
+
+    private sealed class OneFile(ReadOnlyMemory<byte> content, string? fault) : IGivenFiles
     {
         public Task<Reading<ReadOnlyMemory<byte>>> ReadAsync(Attachment file, int most, CancellationToken cancellationToken) =>
-            Task.FromResult<Reading<ReadOnlyMemory<byte>>>(content);
+            Task.FromResult<Reading<ReadOnlyMemory<byte>>>(fault is null ? content : new Misread(fault));
     }
 }

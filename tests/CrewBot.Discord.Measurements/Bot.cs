@@ -6,9 +6,6 @@ namespace CrewBot.Discord.Measurements;
 /// <summary>A bot process joined to a stand-in of its own.</summary>
 internal sealed class Bot : IAsyncDisposable
 {
-    public const string TokenVariable = "CREWBOT_DISCORD__TOKEN";
-    public const string AddressVariable = "CREWBOT_DISCORD__APIBASEADDRESS";
-
     private readonly Process _process;
 
     private Bot(StandInServer server, Process process)
@@ -39,17 +36,16 @@ internal sealed class Bot : IAsyncDisposable
         }
     }
 
-    public static async Task<Bot> StartAsync(string name, params string[] arguments)
+    public static async Task<Bot> StartAsync(string program)
     {
         var server = await StandInServer.StartAsync();
-        var program = Path.Combine(AppContext.BaseDirectory, name);
-        var start = new ProcessStartInfo("dotnet", [program, .. arguments])
+        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, program))
         {
             RedirectStandardInput = true,
             RedirectStandardError = true,
         };
-        start.Environment[TokenVariable] = server.Settings.Token;
-        start.Environment[AddressVariable] = server.ApiAddress.ToString();
+        start.Environment["CREWBOT_DISCORD__TOKEN"] = server.Settings.Token;
+        start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
         var process = Process.Start(start)!;
         process.StandardInput.Close();
         process.ErrorDataReceived += static (_, _) => { };

@@ -12,19 +12,19 @@ internal static class Measurement
     {
         for (var round = 1; round <= rounds; round++)
         {
-            await MeasureAsync($"echo {round}", "CrewBot.Discord.Measurements.dll", memoryInteractions / 10, "echo");
-            await MeasureAsync($"crewbot {round}", "CrewBot.Worker.dll", round == rounds ? memoryInteractions : memoryInteractions / 10);
+            await MeasureAsync($"echo {round}", "echo/CrewBot.Discord.Echo", memoryInteractions / 10);
+            await MeasureAsync($"crewbot {round}", "worker/CrewBot.Worker", round == rounds ? memoryInteractions : memoryInteractions / 10);
         }
 
         return 0;
     }
 
-    private static async Task MeasureAsync(string name, string program, int memoryInteractions, params string[] arguments)
+    private static async Task MeasureAsync(string name, string program, int memoryInteractions)
     {
         void Print(FormattableString line) => Console.WriteLine($"{name,-10} {FormattableString.Invariant(line)}");
 
         var start = Stopwatch.StartNew();
-        await using var bot = await Bot.StartAsync(program, arguments);
+        await using var bot = await Bot.StartAsync(program);
         bot.Socket = await bot.Server.NextActiveAsync(Never);
         bot.Server.Settings.Records = false;
         var load = new Load(bot);

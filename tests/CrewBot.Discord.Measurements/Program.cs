@@ -1,9 +1,8 @@
 using CrewBot.Discord.Measurements;
 
-// Measures the built program, and beside it an echo of the same client that answers a fixed card.
+// Measures the published program, and beside it an echo of the same client that answers a fixed card.
 return args switch
 {
-    ["echo"] => await Echo.RunAsync(),
     ["short"] => await Measurement.RunAsync(rounds: 1, memoryInteractions: 20_000),
     _ => await Measurement.RunAsync(rounds: 3, memoryInteractions: 100_000),
 };

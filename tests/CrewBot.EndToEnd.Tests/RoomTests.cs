@@ -75,7 +75,7 @@ public sealed class RoomTests
     public async Task Room_OnATerminal_GreetsEditsCompletesAndAnswers()
     {
         Assert.SkipUnless(File.Exists("/usr/bin/script") && OperatingSystem.IsLinux(), "Needs script from util-linux for a pseudo-terminal.");
-        var start = new ProcessStartInfo("/usr/bin/script", ["-qec", $"dotnet {Worker.Program}", "/dev/null"])
+        var start = new ProcessStartInfo("/usr/bin/script", ["-qec", $"{Worker.CommandLine}", "/dev/null"])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

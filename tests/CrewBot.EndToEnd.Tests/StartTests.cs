@@ -72,6 +72,19 @@ public sealed class StartTests : IDisposable
         Assert.Equal((2, "", line + "\n"), (run.ExitCode, run.Output, run.Error.ReplaceLineEndings("\n")));
     }
 
+    [Fact]
+    public async Task SelfCheck_DatabaseThatIsThere_SaysLineByLineHowItStands()
+    {
+        var environment = new Dictionary<string, string> { ["CREWBOT_DATABASE"] = Path.Combine(_folder, "crew.db") };
+        await Worker.RunAsync(new WorkerCall { Arguments = ["say", "catch log species:walleye"], Environment = environment });
+
+        var run = await Worker.RunAsync(new WorkerCall { Arguments = ["selfcheck"], Environment = environment });
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Contains("database check: ok", run.Output, StringComparison.Ordinal);
+        Assert.Contains("posts: ok, none waits", run.Output, StringComparison.Ordinal);
+    }
+
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     private string Overlaid(string overlay)

@@ -1,12 +1,17 @@
 using System.Diagnostics;
+using System.Reflection;
 
 namespace CrewBot.EndToEnd.Tests;
 
 /// <summary>Runs the built program as a process of its own, as a user's shell would.</summary>
 internal static class Worker
 {
-    /// <summary>The built program, beside the tests.</summary>
-    public static readonly string Program = Path.Combine(AppContext.BaseDirectory, "CrewBot.Worker.dll");
+    private static readonly string Built = Path.GetFullPath(typeof(Worker).Assembly
+        .GetCustomAttributes<AssemblyMetadataAttribute>()
+        .Single(metadata => metadata.Key == "Program").Value!);
+
+    // A published program is named by the environment; it needs no runtime beside it.
+    private static readonly string? Published = Environment.GetEnvironmentVariable("CREWBOT_PUBLISHED");
 
     private static readonly DirectoryInfo State = Directory.CreateTempSubdirectory("crewbot-state-");
 
@@ -39,10 +44,13 @@ internal static class Worker
         }
     }
 
+    /// <summary>The program as a shell is told of it.</summary>
+    public static string CommandLine => Published ?? $"dotnet {Built}";
+
     /// <summary>Starts the program with all its streams in the caller's hands.</summary>
     public static Process Start(WorkerCall call)
     {
-        var start = new ProcessStartInfo("dotnet", [Program, .. call.Arguments])
+        var start = new ProcessStartInfo(Published ?? "dotnet", Published is null ? [Built, .. call.Arguments] : call.Arguments)
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
+using CrewBot.Core.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Breaks;
@@ -10,6 +11,7 @@ using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Derbies;
+using CrewBot.Storage.Ice;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
 using CrewBot.Storage.Tests.Derbies;
@@ -45,11 +47,16 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(UnitSystem)] = [UnitSystem.Metric],
         [typeof(CrewRole)] = [CrewRole.Owner],
         [typeof(long?)] = [null],
+        [typeof(int?)] = [2026, null],
         [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
         [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
         [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],
         [typeof(BoardState)] = [new BoardState(At, "bravo", At)],
         [typeof(ExactLength?)] = [null],
+        [typeof(ExactLength)] = [ExactLength.From(8, LengthUnit.Inch)],
+        [typeof(bool)] = [true],
+        [typeof(IceUse)] = [IceUse.OnFoot],
+        [typeof(IceChannel)] = [new IceChannel("bravo", true)],
         [typeof(BreakPlace)] = [BreakPlace.AtJoin],
         [typeof(BreakLook)] = [BreakLook.Curl],
         [typeof(WaterRule)] = [new WaterRule("lines", "9", "alpha")],
@@ -161,6 +168,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                     Pull = pull,
                 };
                 await new BreakOffRepository(session).AddAsync(broke);
+                await PrepareIceAsync(session, member.Id, water, $"{crew}-secret");
                 _values[typeof(Gear)] = [gear];
                 _values[typeof(BreakOff)] = [broke];
                 _values[typeof(CatchEntry)] = [entry];
@@ -168,6 +176,21 @@ public sealed class CrewIsolationTests : DatabaseTest
                 _values[typeof(long)] = [.. new[] { member.Id, water, spot }.Distinct().Cast<object>()];
             });
         }
+    }
+
+    private async Task PrepareIceAsync(CrewSession session, long member, long water, string secret)
+    {
+        var reports = new IceReportRepository(session);
+        var ice = new IceEntry(member, water, At, new IcePage { Hazards = [IceHazard.OpenWater], Note = secret }) { Spot = secret, MeasuredAt = At };
+        var number = await reports.AddAsync(ice);
+        await reports.ReplaceAsync(number, ice, member, secret, At);
+        var followers = new IceFollowerRepository(session);
+        await followers.FollowAsync(water, secret);
+        await followers.NoteAsync(number, new IceChannel(secret, true));
+        await new IcePartnerRepository(session).AgreeAsync(secret, true);
+        await new IceRuleRepository(session).ChooseAsync(secret);
+        await new IceRuleRepository(session).SetAsync(IceUse.OnFoot, ExactLength.From(9, LengthUnit.Inch), secret);
+        _values[typeof(IceEntry)] = [ice];
     }
 
     private static async Task<Derby> PrepareDerbyAsync(CrewSession session, long member, LoggedCatch fish, string secret)

@@ -6,21 +6,31 @@ using CrewBot.Storage.Catches;
 
 namespace CrewBot.Chat.Catches;
 
-/// <summary>The crew's boards over some fish, each a line with its rule; whoever is level shares the place.</summary>
-internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge knowledge, CrewUnits units)
+/// <summary>The crew's boards, each a line with its rule; whoever is level shares the place.</summary>
+/// <param name="tallies">What each angler caught of each species.</param>
+/// <param name="weighed">The fish among them that were measured and weighed.</param>
+/// <param name="knowledge">The trade.</param>
+/// <param name="units">The reader's units.</param>
+internal sealed class Boards(
+    IReadOnlyList<CatchTally> tallies, IReadOnlyList<WeighedFish> weighed, TradeKnowledge knowledge, CrewUnits units)
 {
     private const int MostNamed = 4;
 
+    /// <summary>How many fish the boards count.</summary>
+    public long Fish { get; } = tallies.Sum(tally => tally.Fish);
+
     /// <summary>The longest of each species, those that were caught most first.</summary>
-    public IEnumerable<string> Longest => caught
-        .Where(fish => fish.Entry.Length is not null)
-        .GroupBy(fish => fish.Entry.Species)
-        .OrderByDescending(species => species.Count())
+    public IEnumerable<string> Longest => tallies
+        .GroupBy(tally => tally.Species)
+        .OrderByDescending(species => species.Sum(tally => tally.Fish))
         .ThenBy(species => species.Key, StringComparer.Ordinal)
-        .Select(species =>
+        .Select(species => species.Where(tally => tally.LongestNm is not null).ToList())
+        .Where(measured => measured.Count > 0)
+        .Select(measured =>
         {
-            var first = Highest(species, fish => fish.Entry.Length!.Value.Nanometres);
-            return $"Longest {CatchWords.NameOf(species.Key, knowledge)}: {CatchWords.Length(first[0].Entry.Length!.Value, units)}, {Holders(first)}.";
+            var first = Highest(measured, tally => tally.LongestNm!.Value);
+            var holders = Words(first.Select(tally => Holder(tally.Angler, tally.Longest!.Value)));
+            return $"Longest {CatchWords.NameOf(first[0].Species, knowledge)}: {CatchWords.Length(first[0].LongestNm!.Value, units)}, {holders}.";
         });
 
     /// <summary>Who caught the most different species.</summary>
@@ -28,9 +38,8 @@ internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge k
     {
         get
         {
-            var counts = Anglers(caught).Select(own => (own.Key.Name, Count: own.Select(fish => fish.Entry.Species).Distinct().Count())).ToList();
-            var first = Highest(counts, own => own.Count);
-            return string.Create(CultureInfo.InvariantCulture, $"Most species (each counts once): {first[0].Count}, {Words(first.Select(own => own.Name))}.");
+            var first = Highest(Anglers(own => own.Count()), own => own.Score);
+            return string.Create(CultureInfo.InvariantCulture, $"Most species (each counts once): {first[0].Score}, {Words(first.Select(own => own.Name))}.");
         }
     }
 
@@ -39,14 +48,10 @@ internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge k
     {
         get
         {
-            var totals = Anglers(caught.Where(fish => fish.Entry.Length is not null))
-                .Select(own => (own.Key.Name, Total: own.Sum(fish => fish.Entry.Length!.Value.Nanometres)))
-                .ToList();
-            if (totals.Count > 0)
-            {
-                var first = Highest(totals, own => own.Total);
-                yield return $"Best total (all measured lengths together): {CatchWords.Length(first[0].Total, units)}, {Words(first.Select(own => own.Name))}.";
-            }
+            var first = Highest(Anglers(own => own.Sum(tally => tally.TotalNm)), own => own.Score);
+            return first[0].Score > 0
+                ? [$"Best total (all measured lengths together): {CatchWords.Length(first[0].Score, units)}, {Words(first.Select(own => own.Name))}."]
+                : [];
         }
     }
 
@@ -55,39 +60,35 @@ internal sealed class Boards(IReadOnlyList<LoggedCatch> caught, TradeKnowledge k
     {
         get
         {
-            var weighed = caught
-                .Select(fish => (Fish: fish, Percent: RelativeWeightOf(fish)))
-                .Where(pair => pair.Percent is not null)
-                .ToList();
-            if (weighed.Count > 0)
+            var rated = weighed.Select(fish => (Fish: fish, Percent: RelativeWeightOf(fish))).Where(pair => pair.Percent is not null).ToList();
+            if (rated.Count > 0)
             {
-                var first = Highest(weighed, pair => pair.Percent!.Value);
-                var species = string.Join(" and ", first.Select(pair => CatchWords.NameOf(pair.Fish.Entry.Species, knowledge)).Distinct());
+                var first = Highest(rated, pair => pair.Percent!.Value);
+                var species = string.Join(" and ", first.Select(pair => CatchWords.NameOf(pair.Fish.Species, knowledge)).Distinct());
+                var holders = Words(first.Select(pair => Holder(pair.Fish.Angler, pair.Fish.Number)));
                 yield return string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Best condition (relative weight of weighed fish, to 0.1 %): {species} at {first[0].Percent:0.0} %, {Holders(first.Select(pair => pair.Fish))}.");
+                    $"Best condition (relative weight of weighed fish, to 0.1 %): {species} at {first[0].Percent:0.0} %, {holders}.");
             }
         }
     }
 
     // To a tenth of a percent: no scale tells more.
-    private decimal? RelativeWeightOf(LoggedCatch fish) =>
-        fish.Entry is { Length: { } length, Weight: { } weight } && knowledge.Species.Has(fish.Entry.Species)
-        && RelativeWeight.Of(knowledge.Species[fish.Entry.Species], length.Length, weight.Mass) is { } relative
+    private decimal? RelativeWeightOf(WeighedFish fish) =>
+        knowledge.Species.Has(fish.Species) && RelativeWeight.Of(knowledge.Species[fish.Species], fish.Length.Length, fish.Weight.Mass) is { } relative
             ? decimal.Round((decimal)relative.Share.Percent, 1)
             : null;
 
-    private static IEnumerable<IGrouping<(long Id, string Name), LoggedCatch>> Anglers(IEnumerable<LoggedCatch> fish) =>
-        fish.GroupBy(one => (one.Entry.MemberId, one.Angler));
+    private List<(string Name, long Score)> Anglers(Func<IEnumerable<CatchTally>, long> score) =>
+        [.. tallies.GroupBy(tally => tally.MemberId).Select(own => (own.First().Angler, score(own)))];
 
-    private static List<T> Highest<T, TScore>(IEnumerable<T> all, Func<T, TScore> score)
+    private static List<T> Highest<T, TScore>(List<T> all, Func<T, TScore> score)
     {
-        var list = all.ToList();
-        var top = list.Max(score);
-        return [.. list.Where(one => Equals(score(one), top))];
+        var top = all.Max(score);
+        return [.. all.Where(one => Equals(score(one), top))];
     }
 
-    private static string Holders(IEnumerable<LoggedCatch> fish) => Words(fish.Select(one => $"{one.Angler} (#{one.Number})"));
+    private static string Holder(string angler, long number) => $"{angler} (#{number})";
 
     private static string Words(IEnumerable<string> names)
     {

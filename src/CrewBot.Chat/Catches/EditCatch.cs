@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
@@ -7,7 +8,7 @@ using CrewBot.Storage.Crews;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Answers <c>/catch edit</c>: corrects an entry; what it said before is kept.</summary>
-public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, CrewBook book, PhotoDesk photos) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "catch edit", "Correct an entry of yours; what it said before is kept", "/catch edit catch:41 length:22.25in",
@@ -16,10 +17,19 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         Writes = true,
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => EditAsync(request, session, member), cancellationToken);
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var photo = await PhotoDesk.TakeAsync(request, options.Photo, cancellationToken);
+        var reply = await book.WriteOnceAsync(request, (session, member) => EditAsync(request, photo, session, member), cancellationToken);
+        if (reply.Problem is null)
+        {
+            await photos.KeepAsync(request, photo, cancellationToken);
+        }
 
-    private async Task<Reply> EditAsync(Request request, CrewSession session, CrewMember member)
+        return reply;
+    }
+
+    private async Task<Reply> EditAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
         var number = request.Get(options.Number);
@@ -35,7 +45,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             return Reply.Refuse(nowhere);
         }
 
-        var entry = Changed(request, before!.Entry) with { WaterId = place.Value.WaterId, SpotId = place.Value.SpotId };
+        var entry = Changed(request, photo, before!.Entry) with { WaterId = place.Value.WaterId, SpotId = place.Value.SpotId };
         if (entry == before.Entry)
         {
             return Reply.Refuse($"#{number} says that already: give what is to change.");
@@ -52,7 +62,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         return new Reply
         {
             Headline = $"Corrected {CatchWords.Row(after, knowledge, request)}",
-            Lines = [$"It said {CatchWords.Row(before, knowledge, request)}."],
+            Lines = [$"It said {CatchWords.Row(before, knowledge, request)}.", .. PhotoDesk.Remarks(photo)],
             Figures = [CatchFigures.Number.Of(number), .. entry.Length is { } length ? (Figure[])[CatchFigures.Length.Of(length)] : []],
             Audience = Audience.Crew,
         };
@@ -66,7 +76,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             new WaterRepository(session), water, request.TryGet(options.Spot, out var spot) ? spot : water == before.Water ? before.Spot : null);
     }
 
-    private CatchEntry Changed(Request request, CatchEntry entry) => entry with
+    private CatchEntry Changed(Request request, TakenPhoto? photo, CatchEntry entry) => entry with
     {
         Species = request.TryGet(options.OtherSpecies, out var species) ? species.Key : entry.Species,
         Length = request.TryGet(options.Length, out var length) ? length : entry.Length,
@@ -80,6 +90,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         Kept = request.TryGet(options.Fate, out var kept) ? kept : entry.Kept,
         CaughtAt = request.TryGet(options.When, out var when) ? when.From(request.At, request.Caller.Zone) : entry.CaughtAt,
         Note = request.GetOr(options.Note, entry.Note!),
-        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : entry.Photo,
+        Photo = photo is null ? entry.Photo : photo.Reference,
+        PhotoHash = photo is null ? entry.PhotoHash : photo.Hash,
     };
 }

@@ -1,6 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Catches;
@@ -11,7 +12,7 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
     private const int SpeciesShown = 4;
 
     private const string Rule =
-        "Void entries are left out; lengths are compared to the nanometre; whoever is level shares the place. Relative weight is a scale's weight over the standard weight of the length.";
+        "Void entries are left out; lengths are compared to the nanometre; whoever is level shares the place, each with the earliest of their own. Relative weight is a scale's weight over the standard weight of the length.";
 
     public CommandInfo Info { get; } = new(
         "catch leaders", "The crew's boards for a season, month or day, or for a water", "/catch leaders span:month",
@@ -22,26 +23,35 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
         var period = request.GetOr(options.Span, Period.Season);
         var from = PeriodReader.StartOf(period, request.At, request.Caller.Zone);
         var water = request.GetOr(options.Water, null!);
-        var caught = await book.ReadAsync(
+        var board = await book.ReadAsync(
             request,
-            async session => await new CatchRepository(session).BetweenAsync(
-                from, request.At, water is null ? null : await new WaterRepository(session).FindAsync(water.Name) ?? 0),
+            async session => await BoardsAsync(
+                session, request, period, from, water is null ? null : await new WaterRepository(session).FindAsync(water.Name) ?? 0),
             cancellationToken);
         var where = water is null ? "" : $" on {water.Name}";
-        if (caught.Count == 0)
-        {
-            return Reply.Refuse($"No fish in the log for this {Word(period)}{where}.");
-        }
+        return board.Fish == 0
+            ? Reply.Refuse($"No fish in the log for this {Word(period)}{where}.")
+            : new Reply
+            {
+                Headline = $"Leaders, {Word(period)}{where}: {board.Fish} fish",
+                Lines = [.. board.Longest.Take(SpeciesShown), board.MostSpecies, .. board.BestTotal, .. board.BestCondition],
+                Figures = [CatchFigures.Count.Of(board.Fish)],
+                Reasons = [Rule, .. board.Longest.Skip(SpeciesShown)],
+                Actions = ReplyAction.WhyAndShare(request),
+            };
+    }
 
-        var boards = new Boards(caught, knowledge, request.Units);
-        return new Reply
+    // Tallies are kept by season; a month, a day or a water is counted from its fish.
+    private async Task<Boards> BoardsAsync(CrewSession session, Request request, Period period, DateTimeOffset from, long? water)
+    {
+        var repository = new TallyRepository(session);
+        var tallies = (period, water) switch
         {
-            Headline = $"Leaders, {Word(period)}{where}: {caught.Count} fish",
-            Lines = [.. boards.Longest.Take(SpeciesShown), boards.MostSpecies, .. boards.BestTotal, .. boards.BestCondition],
-            Figures = [CatchFigures.Count.Of(caught.Count)],
-            Reasons = [Rule, .. boards.Longest.Skip(SpeciesShown)],
-            Actions = ReplyAction.WhyAndShare(request),
+            (Period.All, null) => await repository.OfSeasonAsync(null),
+            (Period.Season, null) => await repository.OfSeasonAsync(Season.Of(from)),
+            _ => await repository.BetweenAsync(from, request.At, water),
         };
+        return new Boards(tallies, await repository.WeighedAsync(from, request.At, water), knowledge, request.Units);
     }
 
     private static string Word(Period period) => period == Period.All ? "whole log" : period.ToString().ToLowerInvariant();

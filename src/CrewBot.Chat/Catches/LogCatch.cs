@@ -1,14 +1,17 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Trips;
 
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Answers <c>/catch log</c>: stores one fish for whoever sent the request.</summary>
-public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book, PhotoDesk photos)
+    : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "catch log", "Log one fish; only the species is needed", "/catch log species:walleye length:22.5in depth:24ft fate:released",
@@ -27,16 +30,25 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         },
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => LogAsync(request, session, member), cancellationToken);
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var photo = await PhotoDesk.TakeAsync(request, options.Photo, cancellationToken);
+        var reply = await book.WriteOnceAsync(request, (session, member) => LogAsync(request, photo, session, member), cancellationToken);
+        if (reply.Problem is null)
+        {
+            await photos.KeepAsync(request, photo, cancellationToken);
+        }
 
-    private async Task<Reply> LogAsync(Request request, CrewSession session, CrewMember member)
+        return reply;
+    }
+
+    private async Task<Reply> LogAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), caughtAt);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripAtAsync(session, member, caughtAt), caughtAt);
         var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();
         var place = await CatchPlace.FindAsync(waters, water, request.GetOr(options.Spot, null!));
         if (place.Fault is { } nowhere)
@@ -45,7 +57,13 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         }
 
         var species = request.Get(options.Species);
-        var entry = Entry(request, taken, water, place.Value) with { MemberId = member.Id, CaughtAt = caughtAt };
+        var entry = Entry(request, taken, water, place.Value) with
+        {
+            MemberId = member.Id,
+            CaughtAt = caughtAt,
+            Photo = photo?.Reference,
+            PhotoHash = photo?.Hash,
+        };
         var confirmed = request.Has(options.Confirm);
         var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
             ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id), confirmed);
@@ -54,7 +72,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             return Reply.Refuse(fault);
         }
 
-        if (!confirmed && entry.Photo is { } photo && await catches.FindByPhotoAsync(photo) is { } same)
+        if (!confirmed && photo is not null && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same)
         {
             return Reply.Refuse(
                 $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes.");
@@ -71,10 +89,16 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
         return reply with
         {
-            Lines = [.. reply.Lines, .. await WhoseAsync(request, session, logged.Number)],
+            Lines = [.. reply.Lines, .. PhotoDesk.Remarks(photo), .. await WhoseAsync(request, session, logged.Number)],
             Actions = [.. reply.Actions, .. await EntryCheck.OffersAsync(request, session, logged, knowledge), Correction(logged.Number)],
         };
     }
+
+    private static async Task<(long Number, string Water)?> TripAtAsync(CrewSession session, CrewMember member, DateTimeOffset at) =>
+        await new TripRepository(session).NextAsync(at) is { } trip && trip.MeetAt <= at
+            && trip.Roster.Parties.Any(party => party.MemberId == member.Id && party.Answer == TripAnswer.In)
+            ? (trip.Number, (await new WaterRepository(session).AllAsync()).First(water => water.Id == trip.WaterId).Name)
+            : null;
 
     // A fish on somebody else's photo is logged for whoever logs it: nobody enters another's catch in silence.
     private async Task<IEnumerable<string>> WhoseAsync(Request request, CrewSession session, long number)
@@ -110,7 +134,6 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Line = request.TryGet(options.Line, out var line) ? line : null,
         Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
         Note = request.GetOr(options.Note, null!),
-        Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
     };
 
     private static T? Given<T>(Request request, CommandOption<T> option)

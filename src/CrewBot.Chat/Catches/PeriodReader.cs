@@ -1,12 +1,11 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Storage.Catches;
 
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Reads a span of time, and says when it starts.</summary>
 public sealed class PeriodReader : OptionReader<Period>
 {
-    private const int SeasonStarts = 7;
-
     private readonly ChoiceReader<Period> _words = new(
         [("season", Period.Season), ("month", Period.Month), ("day", Period.Day), ("all", Period.All)], ("trip", Period.Day));
 
@@ -35,7 +34,7 @@ public sealed class PeriodReader : OptionReader<Period>
 
         return period switch
         {
-            Period.Season => First(here.Month >= SeasonStarts ? here.Year : here.Year - 1, SeasonStarts),
+            Period.Season => First(Season.Of(here), Season.StartsInMonth),
             Period.Month => First(here.Year, here.Month),
             Period.Day => at.AddDays(-1),
             _ => DateTimeOffset.UnixEpoch,

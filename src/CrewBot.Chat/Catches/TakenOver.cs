@@ -13,26 +13,30 @@ namespace CrewBot.Chat.Catches;
 /// <param name="knowledge">The trade.</param>
 /// <param name="down">The angler's lines in the water; null for none.</param>
 /// <param name="last">The angler's last fish; null for none.</param>
+/// <param name="trip">The trip that the angler was on when it was caught, with its water; null for none.</param>
 /// <param name="at">When the fish was caught.</param>
-internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, DateTimeOffset at)
+internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, (long Number, string Water)? trip, DateTimeOffset at)
 {
     private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
     private static readonly TimeSpan SameHole = TimeSpan.FromHours(4);
     private static readonly TimeSpan SameMood = TimeSpan.FromHours(2);
 
     private readonly List<string> _fromLines = [];
+    private readonly List<string> _fromTrip = [];
     private readonly List<string> _fromLast = [];
 
     /// <summary>What was taken over, in words, with where from.</summary>
     public IReadOnlyList<string> Named =>
     [
         .. _fromLines.Count > 0 ? [$"{string.Join(", ", _fromLines)} as your lines are down"] : (string[])[],
+        .. _fromTrip.Count > 0 ? [$"{string.Join(", ", _fromTrip)} as on trip {trip!.Value.Number}"] : (string[])[],
         .. _fromLast.Count > 0 ? [$"{string.Join(", ", _fromLast)} as at #{last!.Number}"] : (string[])[],
     ];
 
     /// <summary>The water's name.</summary>
     public string? Water() => down?.Water is { } lying
         ? Noted(_fromLines, lying)
+        : trip is { } day ? Noted(_fromTrip, day.Water)
         : Last(SameOuting)?.Water is { } before ? Noted(_fromLast, before) : null;
 
     /// <summary>The depth, for a fish of this water.</summary>

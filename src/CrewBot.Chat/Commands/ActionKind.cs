@@ -12,6 +12,9 @@ public enum ActionKind
     /// <summary>Shows this reply to the whole crew.</summary>
     Share,
 
+    /// <summary>Shows the pictures of this reply.</summary>
+    Picture,
+
     /// <summary>Opens a form, filled in as far as is known, whose texts become options of the command.</summary>
     Form,
 }

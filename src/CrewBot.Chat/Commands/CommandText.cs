@@ -30,12 +30,13 @@ public static partial class CommandText
 
         var words = text.TrimStart('/').Split([' ', '\t', '\n', '\r'], 3, StringSplitOptions.RemoveEmptyEntries);
         var family = words.Length > 0 ? words[0].ToLowerInvariant() : "";
-        if (catalog.Families.Contains(family))
+        var byWord = catalog.Commands.FirstOrDefault(info => info.Word == family);
+        if (catalog.Families.Contains(family) && (byWord is null || text[0] == '/' || words.Length == 1 || catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _)))
         {
             return ReadVerb(family, words, catalog);
         }
 
-        if (catalog.Commands.FirstOrDefault(info => info.Word == family) is { } byWord)
+        if (byWord is not null)
         {
             return ReadOptions(byWord, text.TrimStart('/')[family.Length..].Trim());
         }

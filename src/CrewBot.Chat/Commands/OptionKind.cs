@@ -14,4 +14,7 @@ public enum OptionKind
 
     /// <summary>A channel of the crew's chat.</summary>
     Channel,
+
+    /// <summary>A role of the crew's chat.</summary>
+    Role,
 }

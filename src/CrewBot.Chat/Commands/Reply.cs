@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace CrewBot.Chat.Commands;
 
 /// <summary>An answer as data. Platforms render it; <c>--json</c> prints it as it is.</summary>
@@ -8,6 +10,13 @@ public sealed record Reply
 
     /// <summary>What a phone shows: at most eight.</summary>
     public IReadOnlyList<string> Lines { get; init; } = [];
+
+    /// <summary>What was said here before and no longer holds: shown first, struck through.</summary>
+    public IReadOnlyList<string> Struck
+    {
+        get => field ?? []; // an answer that was kept before anything was struck has none
+        init;
+    }
 
     /// <summary>Every number in the reply.</summary>
     public IReadOnlyList<Figure> Figures { get; init; } = [];
@@ -37,6 +46,10 @@ public sealed record Reply
     }
 
     public Audience Audience { get; init; }
+
+    /// <summary>The platform's role that is called when this is posted, so that its people's devices ring; null for none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Calls { get; init; }
 
     /// <summary>Why there is no answer, in one line; null when there is one.</summary>
     public string? Problem { get; init; }

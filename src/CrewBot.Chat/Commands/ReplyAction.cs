@@ -55,6 +55,9 @@ public sealed record ReplyAction
             ? new(label, ActionKind.Form, path, options) { Fields = [.. fields.Select(field => field.Name)] }
             : throw new ArgumentException($"A form has 1 to {MostFields} fields, not {fields.Count}.", nameof(fields));
 
+    /// <summary>The button of an answer that has pictures: they are drawn and sent only when somebody wants them.</summary>
+    public static ReplyAction Picture(Request request) => new("Picture", ActionKind.Picture, request.Path, request.Written);
+
     /// <summary>The two buttons that every answer can have.</summary>
     public static IReadOnlyList<ReplyAction> WhyAndShare(Request request) =>
     [

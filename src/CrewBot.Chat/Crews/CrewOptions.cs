@@ -82,14 +82,20 @@ public sealed class CrewOptions(TradeKnowledge knowledge)
 
     public CommandOption<string> Purpose { get; } = CommandOption.Optional(
         "for", "What a channel is for", new ChoiceReader<string>(
-            [("catches", "catch"), ("derby", "derby"), ("ice", "ice"), ("trips", "trip")]));
+            [("catches", "catch"), ("derby", "derby"), ("ice", "ice"), ("trips", "trip"), ("contact", "contact")]));
 
     public CommandOption<string> Channel { get; } = CommandOption.Optional("channel", "The channel", new ChannelReader());
+
+    public CommandOption<string> ContactRole { get; } = CommandOption.Optional(
+        "contact-role", "Who is called when a party is overdue", new RoleReader());
+
+    public CommandOption<string> Emergency { get; } = CommandOption.Optional(
+        "emergency", "The emergency number where you fish", new NameReader("a number to call, such as 112"));
 
     /// <summary>Everything a crew sets.</summary>
     public IReadOnlyList<CommandOption> All =>
     [
         Units, Zone, Water, AlsoCalled, At, Spot, Lines, Hooks, Trebles, Barbless, Baits, Lead,
-        Species, Minimum, Maximum, Limit, Reference, Forget, Person, Role, Purpose, Channel,
+        Species, Minimum, Maximum, Limit, Reference, Forget, Person, Role, Purpose, Channel, ContactRole, Emergency,
     ];
 }

@@ -60,6 +60,16 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
             await crew.SetChannelAsync(request.Get(options.Purpose), channel);
         }
 
+        if (request.TryGet(options.ContactRole, out var contacts))
+        {
+            await crew.SetContactRoleAsync(contacts);
+        }
+
+        if (request.TryGet(options.Emergency, out var number))
+        {
+            await crew.SetEmergencyAsync(number);
+        }
+
         if (request.TryGet(options.Person, out var person))
         {
             var members = new MemberRepository(session);
@@ -94,6 +104,7 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
                 .. shown.SelectMany(water => WaterWords.Lines(water, knowledge)),
                 .. people.Count == 0 ? [] : (string[])[$"Roles: {string.Join(", ", people.Select(member => $"{member.Name}, {Word<CrewRole>(member.Role)}"))}."],
                 .. channels.Count == 0 ? [] : (string[])[$"Channels: {string.Join(", ", channels.Select(pair => $"{pair.Purpose} in {pair.Channel}"))}."],
+                .. settings.ContactRole is null && settings.Emergency is null ? [] : (string[])[$"When a party is overdue: call role {settings.ContactRole ?? "not set"}. Emergency number: {settings.Emergency ?? "not set"}."],
             ],
         };
     }

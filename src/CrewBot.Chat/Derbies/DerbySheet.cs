@@ -1,4 +1,5 @@
 using CrewBot.Core.Derbies;
+using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -11,6 +12,12 @@ internal sealed record DerbySheet(Derby Derby, Scoreboard Board, IReadOnlyDictio
 {
     private Standings? _standings;
 
+    /// <summary>Everything that was written, in order.</summary>
+    public IReadOnlyList<LedgerEvent> Record { get; init; } = [];
+
+    /// <summary>Since when catches are void, by their number in the crew's log.</summary>
+    public IReadOnlyDictionary<long, DateTimeOffset> Voided { get; init; } = new Dictionary<long, DateTimeOffset>();
+
     public DerbySettings Settings => Derby.Settings;
 
     public Standings Standings => _standings ??= Board.Standings();
@@ -19,17 +26,19 @@ internal sealed record DerbySheet(Derby Derby, Scoreboard Board, IReadOnlyDictio
     {
         var ledger = new LedgerRepository(session);
         var board = new Scoreboard(derby.Settings, knowledge.Species);
-        foreach (var written in await ledger.EventsAsync(derby.Number))
+        var record = await ledger.EventsAsync(derby.Number);
+        foreach (var written in record)
         {
             board.Apply(written);
         }
 
-        foreach (var (number, _) in await ledger.VoidedAsync(derby.Number))
+        var voided = await ledger.VoidedAsync(derby.Number);
+        foreach (var (number, _) in voided)
         {
             board.Void(number);
         }
 
-        return new DerbySheet(derby, board, await new MemberRepository(session).NamesAsync());
+        return new DerbySheet(derby, board, await new MemberRepository(session).NamesAsync()) { Record = record, Voided = voided };
     }
 
     /// <summary>Who competes where an angler fishes: themselves, or their team; null for somebody who does not take part.</summary>

@@ -15,7 +15,8 @@ internal sealed class DerbyWords(Derby derby, TradeKnowledge knowledge)
 
     private DerbySettings Settings => derby.Settings;
 
-    private string Unit => Settings.Grid.Step.Family == UnitFamily.Metric ? "cm" : "in";
+    /// <summary>What lengths are told in.</summary>
+    public string Unit => Settings.Grid.Step.Family == UnitFamily.Metric ? "cm" : "in";
 
     /// <summary>A length on the board: "22.25 in".</summary>
     public string Length(ExactLength length) =>

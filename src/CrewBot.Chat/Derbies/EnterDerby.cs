@@ -155,6 +155,6 @@ public sealed class EnterDerby(
     }
 
     // A platform signs its links anew each time: what follows the question mark is not the photo.
-    private static string? HashOf(LoggedCatch caught) =>
-        caught.Entry.Photo is { } photo ? Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(photo.Split('?')[0]))) : null;
+    private static string? HashOf(LoggedCatch caught) => caught.Entry.PhotoHash is { } hash ? hash
+        : caught.Entry.Photo is { } photo ? Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(photo.Split('?')[0]))) : null;
 }

@@ -13,8 +13,17 @@ public sealed class ShowStandings(DerbyOptions options, TradeKnowledge knowledge
     {
         var member = await new MemberRepository(session).FindAsync(request.Caller.Member);
         var found = await DerbyFinder.FindAsync(request, options, session, member?.Id);
-        return found.Fault is { } fault
-            ? Reply.Refuse(fault)
-            : StandingsReply.Of(await DerbySheet.ReadAsync(session, found.Value!, knowledge), knowledge, request.At, member?.Id);
+        if (found.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+        var reply = StandingsReply.Of(sheet, knowledge, request.At, member?.Id);
+        return sheet.Standings.Lines.Count == 0 ? reply : reply with
+        {
+            Pictures = [Picture.Of("derby", request, () => RacePictures.Of(sheet, knowledge, request.At))],
+            Actions = [ReplyAction.Picture(request), .. reply.Actions],
+        };
     }, cancellationToken);
 }

@@ -1,6 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Pictures;
 
 namespace CrewBot.Chat.Learning;
 
@@ -18,6 +19,7 @@ internal sealed class LearnAnswer(
     bool isAssumed)
 {
     private const int MostShown = 4;
+    private const int MostPictured = 6;
     private const double Confidence = 0.95;
     private const double NoticeablyBunched = 1.2;
 
@@ -40,7 +42,8 @@ internal sealed class LearnAnswer(
                 ],
                 Figures = [.. Figures(shown)],
                 Reasons = [.. Reasons(shown)],
-                Actions = ReplyAction.WhyAndShare(request),
+                Pictures = [Picture.Of("learned", request, () => Pictured(shown))],
+                Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
             };
     }
 
@@ -55,6 +58,20 @@ internal sealed class LearnAnswer(
             Certainty.TooClose => $"{subject}: {first} leads, too close to call",
             { } lead => $"{subject}: {first} is best ({lead.Words()})",
         };
+    }
+
+    private IntervalPicture Pictured(IReadOnlyList<RankedCell> shown)
+    {
+        var title = Headline(shown);
+        var rows = shown.Take(MostPictured).Select(place =>
+        {
+            var (tally, limits) = (place.Cell.Tally, ExactPoisson.Limits(place.Cell.Tally, Confidence)!.Value);
+            return new PicturedInterval(
+                Capital(NameOf(_ways, place)),
+                $"{LearnWords.Number(tally.Rate!.Value.PerLineHour)} a line-hour, {tally.Fish} fish in {LearnWords.Hours(tally)} line-hours",
+                limits.Low.PerLineHour, tally.Rate.Value.PerLineHour, limits.High.PerLineHour);
+        }).ToList();
+        return new($"{title}. {string.Join("; ", shown.Take(MostPictured).Select(place => LearnWords.Row(place, NameOf(_ways, place))))}.", title, "fish a line-hour, each with its 95 % interval", rows);
     }
 
     private string TryNext(RankedCell next)

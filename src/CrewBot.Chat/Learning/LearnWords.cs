@@ -20,11 +20,13 @@ internal static class LearnWords
         tally.LineTime.Hours.ToString(tally.LineTime.Hours >= 10 ? "0" : "0.0", CultureInfo.InvariantCulture);
 
     /// <summary>A cell with its numbers: "jigging spoon: 1.4 a line-hour (likely 1.1 to 1.8), 43 fish in 31 line-hours".</summary>
-    public static string Row(RankedCell place, string name)
+    public static string Row(RankedCell place, string name) => $"{name}: {Numbers(place.Cell.Tally)}";
+
+    /// <summary>The numbers of a tally: "1.4 a line-hour (likely 1.1 to 1.8), 43 fish in 31 line-hours".</summary>
+    public static string Numbers(Tally tally)
     {
-        var tally = place.Cell.Tally;
         var limits = ExactPoisson.Limits(tally, Confidence)!.Value;
-        return $"{name}: {Number(tally.Rate!.Value.PerLineHour)} a line-hour (likely {Number(limits.Low.PerLineHour)} to {Number(limits.High.PerLineHour)}), {tally.Fish} fish in {Hours(tally)} line-hours";
+        return $"{Number(tally.Rate!.Value.PerLineHour)} a line-hour (likely {Number(limits.Low.PerLineHour)} to {Number(limits.High.PerLineHour)}), {tally.Fish} fish in {Hours(tally)} line-hours";
     }
 
     /// <summary>What a cell was, as an angler would say it: "jigging spoon, negative, 20 to 30 ft (6.1 to 9.1 m), midday".</summary>

@@ -1,6 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
+using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.People;
@@ -8,7 +10,7 @@ using CrewBot.Storage.People;
 namespace CrewBot.Chat.Privacy;
 
 /// <summary>Answers <c>/crew privacy</c>: what is held on whoever asks, all of it as a file, and its end.</summary>
-public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
+public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommandHandler
 {
     private static readonly CommandOption<PrivacyWish> Wish = CommandOption.Optional(
         "do", "Show what is held on you, give it as a file, or erase it",
@@ -39,8 +41,7 @@ public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
         return wish switch
         {
             PrivacyWish.Export => PrivacyAnswer.File(held, request),
-            PrivacyWish.Erase when request.Has(Confirm) =>
-                await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member), cancellationToken),
+            PrivacyWish.Erase when request.Has(Confirm) => await EraseAsync(request, cancellationToken),
             PrivacyWish.Erase => PrivacyAnswer.Asked(held),
             _ => PrivacyAnswer.Shown(held, request),
         };
@@ -51,11 +52,31 @@ public sealed class HandlePrivacy(CrewBook book) : ICommandHandler
             ? await new HeldRepository(session).AllAsync(member.Id)
             : null;
 
-    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member)
+    // Copies of photos go first: while the database still names them, whoever is asked again can find the rest.
+    private async Task<Reply> EraseAsync(Request request, CancellationToken cancellationToken)
+    {
+        var photos = await book.ReadAsync(request, session => PhotosAsync(request, session), cancellationToken);
+        int gone;
+        try
+        {
+            gone = copies.Delete(request.Caller.Crew!, photos);
+        }
+        catch (IOException)
+        {
+            return Reply.Refuse("Copies of your photos can't be deleted here, so nothing else was erased: tell whoever runs CrewBot, then send it again.");
+        }
+
+        return await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member, gone), cancellationToken);
+    }
+
+    private static async Task<IReadOnlyList<string>> PhotosAsync(Request request, CrewSession session) =>
+        await new CatchRepository(session).PhotoHashesOfAsync((await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id);
+
+    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member, int copies)
     {
         var held = await new HeldRepository(session).AllAsync(member.Id);
         var mention = JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
         await new HeldRepository(session).EraseAsync(member.Id, mention, Erased);
-        return PrivacyAnswer.Gone(held);
+        return PrivacyAnswer.Gone(held, copies);
     }
 }

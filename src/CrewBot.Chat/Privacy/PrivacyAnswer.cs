@@ -55,12 +55,13 @@ internal static class PrivacyAnswer
         Actions = [Button("As a file", "export"), Button("Erase for good", "erase", ("confirm", "yes"))],
     };
 
-    public static Reply Gone(IReadOnlyList<HeldRows> held) => new()
+    public static Reply Gone(IReadOnlyList<HeldRows> held, int copies) => new()
     {
         Headline = $"Erased: you are \"{MemberRepository.Former}\" wherever you were named",
         Lines =
         [
             "Your fish stay in the log without name, note or photo.",
+            .. copies > 0 ? (string[])[string.Create(CultureInfo.InvariantCulture, $"Copies of photos that lay here and are deleted: {copies}.")] : [],
             Elsewhere,
             Chat,
             "If you ask or log again here, you are somebody new.",

@@ -122,7 +122,8 @@ public sealed class CheckRig : ICommandHandler
                 .. RigStrength.LinksOf(rig).Select(link => $"{RigWords.Sentence(link.Place)}: {show.Pulls(link.Low, link.High)}"),
                 "The smallest link rules; knots don't multiply. Ranges count against the label; drag is a quarter to a third of the low end (common practice).",
             ],
-            Actions = ReplyAction.WhyAndShare(request),
+            Pictures = [Picture.Of("rig-check", request, () => RigPictures.Of(rig, verdict, request))],
+            Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
         };
     }
 

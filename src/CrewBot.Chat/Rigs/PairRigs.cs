@@ -72,7 +72,8 @@ public sealed class PairRigs(RigOptions options, RigShorthand shorthand, RigPlan
             Figures = new WhenRead<Figure>(() => Figures(ask, pair)),
             Reasons = new WhenRead<string>(() => Reasons(pair, request)),
             Cautions = RigWords.CautionsOf(ask, [.. RigsOf(pair)], show),
-            Actions = ReplyAction.WhyAndShare(request),
+            Pictures = [Picture.Of("rig-pair", request, () => RigPictures.Of(ask, pair, request))],
+            Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
         };
     }
 

@@ -42,6 +42,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
             Figures = new WhenRead<Figure>(() => FiguresOf(ask, plan)),
             Reasons = new WhenRead<string>(() => first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")),
             Cautions = RigWords.CautionsOf(ask, [first], show),
+            Pictures = [Picture.Of("rig", request, () => RigPictures.Of(ask, first, request))],
             Actions = Actions(request, question, first),
         };
     }
@@ -87,6 +88,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
         }
 
         Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
+        actions.Add(ReplyAction.Picture(request));
         actions.AddRange(ReplyAction.WhyAndShare(request));
         return actions;
     }

@@ -1,5 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
 
@@ -20,24 +22,32 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Bring(request, scene, member)), cancellationToken);
+        request.TryGet(options.Item, out var name)
+            ? desk.ChangeAsync(request, (scene, member, session) => BringAsync(request, scene, member, session, name), cancellationToken)
+            : desk.ReadAsync(request, (scene, session) => OfferAsync(request, scene, session), cancellationToken);
 
-    private TripChange Bring(Request request, TripScene scene, CrewMember member)
+    private async Task<Reply> OfferAsync(Request request, TripScene scene, CrewSession session)
+    {
+        var member = await new MemberRepository(session).FindAsync(request.Caller.Member);
+        return new BoxOffer(knowledge, options).Of(scene, member is null ? [] : await new BoxRepository(session).OfAsync(member.Id));
+    }
+
+    private async Task<TripChange> BringAsync(Request request, TripScene scene, CrewMember member, CrewSession session, string name)
     {
         if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In })
         {
             return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
         }
 
-        var name = request.Get(options.Item);
-        if (!request.Has(options.As) && !knowledge.Gear.TryFind(name, out _) && scene.Trip.Roster.Items.All(item => item.Kind != name))
+        var crews = await new TripRepository(session).FindOwnAsync(name);
+        if (!request.Has(options.As) && !knowledge.Gear.TryFind(name, out _) && crews is null)
         {
             var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
             return TripChange.Refuse(
                 $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:{Quoting.Quote(name)} as:shelter seats:4.");
         }
 
-        var item = ItemOf(request, scene, member, name);
+        var item = ItemOf(request, scene, member, name, crews);
         if (item.Family == nameof(GearFamily.Shelter) && item.Seats == 0)
         {
             return TripChange.Refuse($"How many sit in {Quoting.Quote(name)}? Give seats, such as seats:4.");
@@ -50,10 +60,10 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
             changed, request, count == 0 ? $"{member.Name} does not bring {changed.GearOf(item).Name}" : $"{member.Name} brings {TripWords.Count(count, changed.GearOf(item).Name)}"));
     }
 
-    private TripItem ItemOf(Request request, TripScene scene, CrewMember member, string name)
+    private TripItem ItemOf(Request request, TripScene scene, CrewMember member, string name, TripItem? crews)
     {
         var items = scene.Trip.Roster.Items;
-        var key = !request.Has(options.As) && knowledge.Gear.TryFind(name, out var known) ? known.Key : name;
+        var key = request.Has(options.As) ? name : knowledge.Gear.TryFind(name, out var known) ? known.Key : crews!.Kind;
         if (items.FirstOrDefault(item => item.MemberId == member.Id && item.Kind == key) is { } before && !request.Has(options.As))
         {
             return before;
@@ -66,7 +76,7 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
                 Seats = request.GetOr(options.Seats, 0),
                 MassNanograms = (long)((request.TryGet(options.Weight, out var weight) ? weight.Kilograms : AssumedKilograms) * NanogramsInKilogram),
             }
-            : items.FirstOrDefault(item => item.Kind == key && item.Family is not null) ?? new TripItem(0, member.Id, key, 1);
-        return own with { Number = items.Select(item => item.Number).DefaultIfEmpty(0).Max() + 1, MemberId = member.Id };
+            : knowledge.Gear.Has(key) ? new TripItem(0, member.Id, key, 1) : crews!;
+        return own with { Number = items.Select(item => item.Number).DefaultIfEmpty(0).Max() + 1, MemberId = member.Id, Count = 1 };
     }
 }

@@ -9,7 +9,7 @@ public sealed class ChangeTrip(TripOptions options, TripDesk desk) : ICommandHan
 {
     public CommandInfo Info { get; } = new(
         "trip change", "Change a trip's water, times, place, species or note", "/trip change meet:\"saturday 08:00\"",
-        [options.Trip, options.NewWater, options.NewMeet, options.Return, options.Place, options.Species, options.Note])
+        [options.Trip, options.NewWater, options.NewMeet, options.Return, options.Place, options.Species, options.Depth, options.Note])
     {
         Writes = true,
     };
@@ -42,6 +42,7 @@ public sealed class ChangeTrip(TripOptions options, TripDesk desk) : ICommandHan
                 ReturnAt = back,
                 Place = request.GetOr(options.Place, trip.Place!),
                 Species = request.TryGet(options.Species, out var species) ? species.Key : trip.Species,
+                DepthNanometres = request.TryGet(options.Depth, out var depth) ? (long)depth.Nanometers : trip.DepthNanometres,
                 Note = request.GetOr(options.Note, trip.Note!),
             },
             changed => TripCard.Of(changed, request));

@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Trips;
 /// <summary>Answers <c>/trip back</c>: a party is off the ice. Lines that were left down are closed with it.</summary>
 public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandler
 {
-    public CommandInfo Info { get; } = new("trip back", "Your party is off the ice, lines up", "/trip back trip:1", [options.Trip])
+    public CommandInfo Info { get; } = new("trip back", "Your party is off the ice, lines up", "/trip back trip:1", [options.Trip, options.Who])
     {
         Writes = true,
     };
@@ -16,15 +16,15 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         desk.ChangeAsync(request, (scene, member, session) => BackAsync(request, scene, member, session), cancellationToken);
 
-    private static async Task<TripChange> BackAsync(Request request, TripScene scene, CrewMember member, CrewSession session)
+    private async Task<TripChange> BackAsync(Request request, TripScene scene, CrewMember member, CrewSession session)
     {
-        if (scene.PartyOf(member.Id) is not { IsOnTheIce: true } party)
+        if (!TripParties.TryFindOut(scene, member, request.GetOr(options.Who, null!), out var party, out var refusal))
         {
-            return TripChange.Refuse("You are not out on this trip: /trip out says that you go onto the ice.");
+            return TripChange.Refuse(refusal);
         }
 
         var spells = new LineSpellRepository(session);
-        var down = await spells.OpenOfAsync(member.Id);
+        var down = await spells.OpenOfAsync(party.MemberId);
         foreach (var spell in down)
         {
             await spells.CloseAsync(spell.Number, request.At);
@@ -35,7 +35,7 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
             var still = changed.Trip.Roster.Parties.Where(one => one.IsOnTheIce).Select(one => changed.NameOf(one.MemberId)).ToList();
             return new Reply
             {
-                Headline = $"{member.Name} and party ({party.People}) are back{(party.DueBack + TripRules.Grace < request.At ? ", late" : "")}",
+                Headline = $"{TripParties.Named(scene, party)} back{(party.DueBack + TripRules.Grace < request.At ? ", late" : "")}",
                 Lines =
                 [
                     .. down.Count == 0 ? [] : (string[])[$"{TripWords.Count(down.Sum(spell => spell.Lines), "line")} left down: closed now."],

@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Trips;
 public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
-        "trip out", "Your party goes onto the ice", "/trip out trip:1", [options.Trip, options.DueBack])
+        "trip out", "Your party goes onto the ice", "/trip out trip:1", [options.Trip, options.DueBack, options.Spot])
     {
         Writes = true,
     };
@@ -35,15 +35,15 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
         }
 
         var missing = scene.Missing.Where(need => need.Rule.IsSafety).Select(TripCard.Missing).ToList();
-        return TripParties.Change(scene, party with { OutAt = request.At, DueBack = back, BackAt = null }, _ => new Reply
+        return TripParties.Change(scene, party with { OutAt = request.At, DueBack = back, BackAt = null, Spot = request.GetOr(options.Spot, null!) }, changed => new Reply
         {
-            Headline = $"{member.Name} and party ({party.People}) are on the ice, back by {DayTime.Hour(back, request.Caller.Zone)}",
+            Headline = $"{TripParties.Named(changed, party)} on the ice, back by {DayTime.Hour(back, request.Caller.Zone)}",
             Lines =
             [
-                $"Overdue {TripRules.Grace.TotalMinutes:0} min later. /trip back ends it, /trip late by:+1h moves it.",
+                $"Overdue {TripRules.Grace.TotalMinutes:0} min later: {TripWords.WhoIsTold(changed.Contacts)}. /trip back ends it, /trip late by:+1h moves it.",
                 .. missing.Count == 0 ? [] : (string[])[$"Still missing: {string.Join(", ", missing)}. Do not go out without."],
             ],
-            Cautions = ["Try the ice at every step; turn back at the first doubt.", TripWords.Emergency],
+            Cautions = ["Try the ice at every step; turn back at the first doubt.", scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,
         });
     }

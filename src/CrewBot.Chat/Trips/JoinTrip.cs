@@ -9,7 +9,7 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
 {
     public CommandInfo Info { get; } = new(
         "trip join", "Say whether you come, how many you are, and with whom you would sit", "/trip join answer:in party:3 children:1",
-        [options.Answer, options.Trip, options.Party, options.Children, options.Smoke, options.With, options.Apart])
+        [options.Answer, options.Trip, TripOptions.Party, TripOptions.Children, options.Smoke, options.With, options.Apart])
     {
         Writes = true,
     };
@@ -26,11 +26,11 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
         }
 
         var before = scene.PartyOf(member.Id) ?? new TripParty(member.Id, TripAnswer.In, 1, 0);
-        var children = request.GetOr(options.Children, before.Children);
+        var children = request.GetOr(TripOptions.Children, before.Children);
         var party = before with
         {
             Answer = request.Get(options.Answer),
-            People = request.GetOr(options.Party, Math.Max(before.People, children + 1)),
+            People = request.GetOr(TripOptions.Party, Math.Max(before.People, children + 1)),
             Children = children,
             Smokes = request.TryGet(options.Smoke, out var smokes) ? smokes : before.Smokes,
             AsksSmokeFree = request.Has(options.Smoke) ? !smokes : before.AsksSmokeFree,

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
@@ -6,11 +7,11 @@ using CrewBot.Storage.Trips;
 namespace CrewBot.Chat.Trips;
 
 /// <summary>Answers <c>/trip plan</c>: starts a trip, with whoever plans it on it.</summary>
-public sealed class PlanTrip(TripOptions options, TripDesk desk, CrewBook book) : ICommandHandler
+public sealed class PlanTrip(TripOptions options, TripDesk desk, TripPosts posts, CrewBook book) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "trip plan", "Plan a day out: only the water and when you meet", "/trip plan water:\"Loon Basin\" meet:\"saturday 07:00\" return:16:00",
-        [options.Water, options.Meet, options.Return, options.Place, options.Species, options.Note])
+        [options.Water, options.Meet, options.Return, options.Place, options.Species, options.Depth, options.Note])
     {
         Writes = true,
     };
@@ -35,10 +36,14 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, CrewBook book) 
             Place = request.GetOr(options.Place, null!),
             Species = request.GetOr(options.Species, null!)?.Key,
             Note = request.GetOr(options.Note, null!),
+            DepthNanometres = request.TryGet(options.Depth, out var depth) ? (long)depth.Nanometers : null,
+            Room = request.Place,
             Roster = new TripRoster { Parties = [new TripParty(member.Id, TripAnswer.In, 1, 0)] },
         };
         var number = await new TripRepository(session).AddAsync(trip);
-        var card = TripCard.Of(await desk.SceneOfAsync(trip with { Number = number }, session), request);
+        var scene = await desk.SceneOfAsync(trip with { Number = number }, session, request.At);
+        await posts.KeepAsync(session, scene, request);
+        var card = TripCard.Of(scene, request);
         return isGiven ? card : card with { Reasons = [$"No return time was given: {TripRules.UsualDay.TotalHours:0} hours after meeting is assumed."] };
     }
 }

@@ -6,7 +6,7 @@ namespace CrewBot.Chat.Trips;
 /// <summary>Answers <c>/trip late</c>: a party on the ice will be back later than it said.</summary>
 public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandler
 {
-    public CommandInfo Info { get; } = new("trip late", "Your party will be back later than it said", "/trip late by:+1h", [options.By, options.Trip])
+    public CommandInfo Info { get; } = new("trip late", "Your party will be back later than it said", "/trip late by:+1h", [options.By, options.Trip, options.Who])
     {
         Writes = true,
     };
@@ -16,9 +16,9 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
 
     private TripChange Late(Request request, TripScene scene, CrewMember member)
     {
-        if (scene.PartyOf(member.Id) is not { IsOnTheIce: true } party)
+        if (!TripParties.TryFindOut(scene, member, request.GetOr(options.Who, null!), out var party, out var refusal))
         {
-            return TripChange.Refuse("You are not out on this trip: /trip out says that you go onto the ice.");
+            return TripChange.Refuse(refusal);
         }
 
         // Who is late already counts from now.
@@ -26,9 +26,9 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
         var back = due + request.Get(options.By);
         return TripParties.Change(scene, party with { DueBack = back }, _ => new Reply
         {
-            Headline = $"{member.Name} and party ({party.People}) will be back by {DayTime.Hour(back, request.Caller.Zone)}",
+            Headline = $"{TripParties.Named(scene, party, "will be")} back by {DayTime.Hour(back, request.Caller.Zone)}",
             Lines = [$"Overdue {TripRules.Grace.TotalMinutes:0} min later, unless they say /trip back or /trip late."],
-            Cautions = [TripWords.Emergency],
+            Cautions = [scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,
         });
     }

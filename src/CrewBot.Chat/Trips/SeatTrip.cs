@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Pictures;
 using CrewBot.Core.Trips.Seating;
 
 namespace CrewBot.Chat.Trips;
@@ -53,8 +54,19 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
                 ? "No seating is better: first as few moves as possible, then wishes, smoke-free air, and shelters to haul."
                 : $"Good, not proven best: at best {plan.Bound.Unmet} wishes unmet and {TripWords.Count(plan.Bound.Hauled, "shelter")}.",
         ],
-        Actions = ReplyAction.WhyAndShare(request),
+        Pictures = [Picture.Of("seats", request, () => Pictured(ask, plan))],
+        Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
     };
+
+    private static SeatingPicture Pictured(SeatingAsk ask, SeatingPlan plan)
+    {
+        var title = $"Seats for {TripWords.Count(ask.People.Count, "people")}";
+        return new($"{title}. {string.Join(" ", Tables(ask, plan))}", title, [.. plan.Hauled.Select(key =>
+        {
+            var shelter = ask.Shelters.First(one => one.Key == key);
+            return new PicturedShelter(shelter.Name, shelter.Seats, [.. ask.People.Where(person => plan.Places[person.Key] == key).Select(person => person.Name)]);
+        })]);
+    }
 
     private static IEnumerable<string> Tables(SeatingAsk ask, SeatingPlan plan) => plan.Hauled.Select(shelter =>
     {

@@ -1,6 +1,8 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Trips;
 using CrewBot.Storage.Trips;
+using UnitsNet;
 
 namespace CrewBot.Chat.Trips;
 
@@ -11,13 +13,14 @@ internal static class TripCard
     {
         var trip = scene.Trip;
         var zone = request.Caller.Zone;
+        var show = scene.Contacts.ShowingFor(null, request.Units);
         return new Reply
         {
             Headline = headline ?? $"Trip {trip.Number}: {scene.Water}, {DayTime.Show(trip.MeetAt, zone)}, off the ice by {Until(trip, zone)}{(trip.IsCancelled ? ". Cancelled" : "")}",
             Lines =
             [
                 .. Some(trip.Place, place => $"Meet at {place}."),
-                .. Some(trip.Species, species => $"After {scene.Knowledge.Species[species].Name}."),
+                .. Some(After(scene, show), after => $"After {after}."),
                 $"In: {Who(scene, TripAnswer.In)}.",
                 .. Some(Who(scene, TripAnswer.Maybe), who => who == None ? null : $"Maybe: {who}."),
                 $"Brought: {Brought(scene)}.",
@@ -31,15 +34,29 @@ internal static class TripCard
                 Button("In", "trip join", ("answer", "in"), scene),
                 Button("Maybe", "trip join", ("answer", "maybe"), scene),
                 Button("Out", "trip join", ("answer", "out"), scene),
+                ReplyAction.Form(
+                    "In with others", "trip join", new Dictionary<string, string>(Options(scene)) { ["answer"] = "in" }, TripOptions.Party, TripOptions.Children),
+                new ReplyAction("I bring", ActionKind.Run, "trip bring", Options(scene)),
                 new ReplyAction("What is missing", ActionKind.Run, "trip need", Options(scene)),
                 new ReplyAction("Seats", ActionKind.Run, "trip seats", Options(scene)),
             ],
-            Audience = Audience.Crew,
+
+            // Where the crew has the card before its eyes the answer is for the asker alone.
+            Audience = scene.Contacts.Room is null ? Audience.Crew : Audience.Asker,
         };
     }
 
     /// <summary>"2 CO alarms, 1 auger"; empty for nothing.</summary>
     public static string Missing(TripScene scene) => string.Join(", ", scene.Missing.Select(Missing));
+
+    /// <summary>"walleye at 24 ft (7.3 m)"; null when nobody said what they are after.</summary>
+    public static string? After(TripScene scene, Showing show) => (scene.Trip.Species, scene.Trip.DepthNanometres) switch
+    {
+        ({ } species, { } depth) => $"{scene.Knowledge.Species[species].Name} at {show.Depth(Length.FromNanometers(depth))}",
+        ({ } species, null) => scene.Knowledge.Species[species].Name,
+        (null, { } depth) => $"whatever bites at {show.Depth(Length.FromNanometers(depth))}",
+        _ => null,
+    };
 
     public static string Missing(Need need) => need.Rule.Key switch
     {
@@ -58,12 +75,12 @@ internal static class TripCard
     private static ReplyAction Button(string label, string path, (string Name, string Text) option, TripScene scene) =>
         new(label, ActionKind.Run, path, new Dictionary<string, string>(Options(scene)) { [option.Name] = option.Text });
 
-    private static string Until(Trip trip, TimeZoneInfo zone) =>
+    public static string Until(Trip trip, TimeZoneInfo zone) =>
         TimeZoneInfo.ConvertTime(trip.MeetAt, zone).Date == TimeZoneInfo.ConvertTime(trip.ReturnAt, zone).Date
             ? DayTime.Hour(trip.ReturnAt, zone)
             : DayTime.Show(trip.ReturnAt, zone);
 
-    private static string Who(TripScene scene, TripAnswer answer)
+    public static string Who(TripScene scene, TripAnswer answer)
     {
         var parties = scene.Trip.Roster.Parties.Where(party => party.Answer == answer).ToList();
         return parties.Count == 0

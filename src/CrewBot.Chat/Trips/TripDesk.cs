@@ -1,4 +1,6 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Ice;
+using CrewBot.Chat.Trips.Unasked;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -7,12 +9,16 @@ using CrewBot.Storage.Trips;
 namespace CrewBot.Chat.Trips;
 
 /// <summary>Finds the trip that a request is about, and keeps what becomes of it.</summary>
-public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, CrewBook book)
+public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledge knowledge, CrewBook book)
 {
     /// <summary>Answers a question about a trip.</summary>
-    public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) => book.ReadAsync(
+    public Task<Reply> ReadAsync(Request request, Func<TripScene, Reply> answer, CancellationToken cancellationToken) =>
+        ReadAsync(request, (scene, _) => Task.FromResult(answer(scene)), cancellationToken);
+
+    /// <summary>Answers a question about a trip that asks for more than the trip holds.</summary>
+    public Task<Reply> ReadAsync(Request request, Func<TripScene, CrewSession, Task<Reply>> answer, CancellationToken cancellationToken) => book.ReadAsync(
         request,
-        async session => await FindAsync(request, session) is { } trip ? answer(await SceneOfAsync(trip, session)) : NoTrip(request),
+        async session => await FindAsync(request, session) is { } trip ? await answer(await SceneOfAsync(trip, session, request.At), session) : NoTrip(request),
         cancellationToken);
 
     /// <summary>Changes a trip that is still to come or under way.</summary>
@@ -28,7 +34,7 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
                 return NoTrip(request);
             }
 
-            var scene = await SceneOfAsync(trip, session);
+            var scene = await SceneOfAsync(trip, session, request.At);
             if (trip.IsCancelled)
             {
                 return Reply.Refuse($"Trip {trip.Number} is cancelled. /trip plan starts another.");
@@ -41,15 +47,42 @@ public sealed class TripDesk(TripOptions options, TradeKnowledge knowledge, Crew
             }
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
-            return changed.Answer!(await SceneOfAsync(changed.Trip!, session));
+            var after = await SceneOfAsync(changed.Trip!, session, request.At);
+            await posts.KeepAsync(session, after, request);
+            return changed.Answer!(after);
         }, cancellationToken);
 
-    /// <summary>A trip with names and water.</summary>
-    public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session)
+    /// <summary>What was reported of a water has changed: whoever goes there reads of it.</summary>
+    public async Task IceChangedAsync(Request request, CrewSession session, long waterId)
     {
-        var names = (await new MemberRepository(session).AllAsync()).ToDictionary(member => member.Id, member => member.Name);
+        foreach (var trip in await new TripRepository(session).ComingAsync(waterId, request.At))
+        {
+            await posts.KeepAsync(session, await SceneOfAsync(trip, session, request.At), request);
+        }
+    }
+
+    /// <summary>A trip with names, water and what is known of its ice.</summary>
+    public async Task<TripScene> SceneOfAsync(Trip trip, CrewSession session, DateTimeOffset now)
+    {
+        var members = await new MemberRepository(session).AllAsync();
         var waters = await new WaterRepository(session).AllAsync();
-        return new TripScene(trip, waters.First(water => water.Id == trip.WaterId).Name, names, knowledge);
+        var water = waters.First(water => water.Id == trip.WaterId);
+        return new TripScene(trip, water.Name, members.ToDictionary(member => member.Id, member => member.Name), knowledge)
+        {
+            At = water.At,
+            Rules = RulesOfWater.From(water),
+            Ice = await IcePicture.ReadAsync(session, trip.WaterId, now),
+            Contacts = await ContactsAsync(trip, members, session),
+        };
+    }
+
+    private static async Task<TripContacts> ContactsAsync(Trip trip, IEnumerable<CrewMember> members, CrewSession session)
+    {
+        var crew = new CrewRepository(session);
+        var channels = (await crew.ChannelsAsync()).ToDictionary(pair => pair.Purpose, pair => pair.Channel);
+        return new TripContacts(
+            channels.GetValueOrDefault("trip") ?? trip.Room, channels.GetValueOrDefault("contact"), await crew.FindAsync(),
+            members.ToDictionary(member => member.Id));
     }
 
     private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)

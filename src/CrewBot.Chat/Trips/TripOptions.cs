@@ -2,6 +2,7 @@ using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Trips;
 using CrewBot.Storage.Trips;
 using UnitsNet;
 
@@ -32,6 +33,8 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<Species> Species { get; } = CommandOption.Optional(
         "species", "What you are after", new RecordReader<Species>(knowledge.Species, "a species"));
 
+    public CommandOption<Length> Depth { get; } = CommandOption.Optional("depth", "How deep you mean to fish", QuantityReaders.Depth);
+
     public CommandOption<string> Note { get; } = CommandOption.Optional("note", "Anything to know", new NoteReader(LongestNote));
 
     public CommandOption<int> Trip { get; } = CommandOption.Optional(
@@ -41,10 +44,10 @@ public sealed class TripOptions(TradeKnowledge knowledge)
         "answer", "Whether you come", new ChoiceReader<TripAnswer>(
             [("in", TripAnswer.In), ("maybe", TripAnswer.Maybe), ("out", TripAnswer.Out)], [("yes", TripAnswer.In), ("no", TripAnswer.Out)]));
 
-    public CommandOption<int> Party { get; } = CommandOption.Optional(
+    public static CommandOption<int> Party { get; } = CommandOption.Optional(
         "party", "How many you are, yourself and children included", new WholeNumberReader(1, MostPeople));
 
-    public CommandOption<int> Children { get; } = CommandOption.Optional(
+    public static CommandOption<int> Children { get; } = CommandOption.Optional(
         "children", "How many of them are children in your care", new WholeNumberReader(0, MostPeople));
 
     public CommandOption<bool> Smoke { get; } = CommandOption.Optional(
@@ -57,8 +60,8 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<string> Apart { get; } = CommandOption.Optional(
         "apart", "Whom you would rather not sit with", new NameReader("a name of somebody who comes"));
 
-    public CommandOption<string> Item { get; } = CommandOption.Required(
-        "item", "What you bring", new NameReader("a thing, such as hub, power auger or throw rope"));
+    public CommandOption<string> Item { get; } = CommandOption.Optional(
+        "item", "What you bring; leave it out to choose from your box", new NameReader("a thing, such as hub, power auger or throw rope"));
 
     public CommandOption<int> Count { get; } = CommandOption.Optional(
         "count", "How many; 0 takes it back", new WholeNumberReader(0, MostPieces));
@@ -81,6 +84,18 @@ public sealed class TripOptions(TradeKnowledge knowledge)
 
     public CommandOption<DayTime> DueBack { get; } = CommandOption.Optional(
         "back", "When you mean to be back, if not with the trip", new DayTimeReader());
+
+    public CommandOption<string> Who { get; } = CommandOption.Optional(
+        "who", "Whose party, if not your own", new NameReader("a name of somebody who is out"));
+
+    public CommandOption<string> Spot { get; } = CommandOption.Optional(
+        "spot", "Where on the water you will be", new NameReader("a place on the water, such as the north hump"));
+
+    public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
+        "warmest", "How warm it has been at most within 24 hours", QuantityReaders.Air);
+
+    public CommandOption<IReadOnlyList<ForecastPoint>> Forecast { get; } = CommandOption.Optional(
+        "forecast", "The forecast, hour by hour as far as you have it", new ListReader<ForecastPoint>(new ForecastReader(), most: 12));
 
     public CommandOption<TimeSpan> By { get; } = CommandOption.Required("by", "How much later you will be", new DelayReader());
 }

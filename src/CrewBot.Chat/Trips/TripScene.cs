@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
 using CrewBot.Core.Trips.Seating;
@@ -15,6 +16,18 @@ namespace CrewBot.Chat.Trips;
 public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long, string> Names, TradeKnowledge Knowledge)
 {
     private const double NanogramsInKilogram = 1e12;
+
+    /// <summary>Where the water lies, to two decimals of a degree; null when nobody said.</summary>
+    public (decimal Latitude, decimal Longitude)? At { get; init; }
+
+    /// <summary>The rules of the water as the crew read them; null when nobody filled them in.</summary>
+    public WaterRules? Rules { get; init; }
+
+    /// <summary>What is known of the ice.</summary>
+    internal IcePicture Ice { get; init; } = new([], []);
+
+    /// <summary>Whom it speaks to.</summary>
+    public required TripContacts Contacts { get; init; }
 
     public IEnumerable<TripParty> Coming => Trip.Roster.Parties.Where(party => party.Answer == TripAnswer.In);
 
@@ -33,6 +46,10 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
     public string NameOf(long member) => Names.TryGetValue(member, out var name) ? name : "former angler";
 
     public TripParty? PartyOf(long member) => Trip.Roster.Parties.FirstOrDefault(party => party.MemberId == member);
+
+    /// <summary>The party of somebody by their name.</summary>
+    public TripParty? PartyOf(string name) =>
+        Trip.Roster.Parties.FirstOrDefault(party => string.Equals(NameOf(party.MemberId), name, StringComparison.OrdinalIgnoreCase));
 
     public BroughtGear GearOf(TripItem item) => item.Family is null && Knowledge.Gear.Has(item.Kind)
         ? BroughtGear.Of(Knowledge.Gear[item.Kind], item.Count)
@@ -53,6 +70,12 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
                 .Where(wish => keys.Contains(wish.One) && keys.Contains(wish.Other)),
         ]);
     }
+
+    /// <summary>The shelter that somebody was told, if it still comes; null for none.</summary>
+    public string? SeatOf(TripParty party) =>
+        Trip.Roster.Seats.TryGetValue(KeyOf(party), out var shelter) && Items.Any(item => shelter.StartsWith(Prefix(item), StringComparison.Ordinal))
+            ? ShelterName(shelter)
+            : null;
 
     /// <summary>What a piece of gear is called, with whose it is.</summary>
     public string ShelterName(string key)

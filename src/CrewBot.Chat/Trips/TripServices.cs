@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips.Unasked;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CrewBot.Chat.Trips;
@@ -8,6 +9,7 @@ internal static class TripServices
 {
     public static IServiceCollection AddTrips(this IServiceCollection services) => services
         .AddSingleton<TripOptions>()
+        .AddSingleton<TripPosts>()
         .AddSingleton<TripDesk>()
         .AddSingleton<ICommandHandler, PlanTrip>()
         .AddSingleton<ICommandHandler, ShowTrip>()
@@ -20,5 +22,8 @@ internal static class TripServices
         .AddSingleton<ICommandHandler, LoadTrip>()
         .AddSingleton<ICommandHandler, GoOut>()
         .AddSingleton<ICommandHandler, ComeBack>()
-        .AddSingleton<ICommandHandler, RunLate>();
+        .AddSingleton<ICommandHandler, RunLate>()
+        .AddSingleton<ICommandHandler, PackTrip>()
+        .AddSingleton<ICommandHandler, FrameTrip>()
+        .AddSingleton<ICommandHandler, FileTrip>();
 }

@@ -6,7 +6,14 @@ namespace CrewBot.Chat.Trips;
 /// <summary>How trips speak of things.</summary>
 internal static class TripWords
 {
-    public const string Emergency = "In danger: call the local emergency number. The bot calls nobody.";
+    /// <summary>Who learns that a party is overdue: "the crew is told".</summary>
+    public static string WhoIsTold(TripContacts contacts) => (contacts.Room, contacts.Contact ?? contacts.Crew.ContactRole) switch
+    {
+        (null, null) => "NOBODY is told until /crew setup for:trips names a channel",
+        (_, null) => "the crew is told",
+        (null, _) => "its contacts are told",
+        _ => "the crew and its contacts are told",
+    };
 
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 

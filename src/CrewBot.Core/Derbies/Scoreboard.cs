@@ -84,6 +84,9 @@ public sealed class Scoreboard(DerbySettings settings, RecordSet<Species> specie
             [.. _cards.Values.SelectMany(card => BagOf(card).Out).OrderBy(gone => gone.Entry.Number)]);
     }
 
+    /// <summary>The total of a competitor as it is now; 0 for one without a fish that counts, or nobody has heard of.</summary>
+    public decimal TotalOf(Competitor who) => who.Angler is { } angler && !_cards.ContainsKey(angler) ? 0 : TallyOf(who).Total;
+
     private void Change(long angler, Action<AnglerCard> change)
     {
         if (!_cards.TryGetValue(angler, out var card))

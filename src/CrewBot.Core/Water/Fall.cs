@@ -20,6 +20,7 @@ internal readonly struct Fall
     private readonly double _terminalSpeed;
     private readonly double _dragScale;
     private readonly double _reynoldsPerSpeed;
+    private readonly double _logReynoldsPerSpeed;
     private readonly FallingLine _line;
 
     public Fall(SinkingBody body, double weight, in FallingLine line, in WaterState water)
@@ -32,6 +33,7 @@ internal readonly struct Fall
         _dragScale = Math.PI / 8 * water.Density * viscosity * viscosity;
         // A body that sinks at half the sphere's speed has, at any speed, the sphere's drag at twice that speed.
         _reynoldsPerSpeed = body.DiameterInMetres / (body.SpeedShare * viscosity);
+        _logReynoldsPerSpeed = Math.Log(_reynoldsPerSpeed);
     }
 
     public DropResult To(double depth)
@@ -41,42 +43,44 @@ internal readonly struct Fall
         var slices = (int)Math.Ceiling(end / SliceStep);
 
         // The first slice is so thin that drag has no part in it yet: free fall of the submerged weight.
-        var reached = DepthAt(end / slices, startLength);
+        var (step, stretch) = (Math.Sinh(end / slices), Math.Cosh(end / slices));
+        var (sinh, cosh) = (step, stretch);
+        var reached = startLength * sinh * sinh;
         var speed = Math.Sqrt(2 * _weight * reached / _movingMass);
         var time = 2 * reached / speed;
+        var (logReached, logSpeed) = (Math.Log(reached), Math.Log(speed));
 
         for (var slice = 2; slice <= slices; slice++)
         {
-            var next = slice == slices ? depth : DepthAt(end * slice / slices, startLength);
-            var ratio = Math.Log(next / reached);
-            var gain = Cross(reached, ratio, speed);
-            var nextSpeed = speed * Math.Exp(gain);
+            (sinh, cosh) = ((sinh * stretch) + (cosh * step), (cosh * stretch) + (sinh * step)); // of q one step on
+            var next = slice == slices ? depth : startLength * sinh * sinh;
+            var logNext = Math.Log(next);
+            var ratio = logNext - logReached;
+            var gain = Cross(reached, logReached, ratio, speed, logSpeed);
+            logSpeed += gain;
+            var nextSpeed = Math.Exp(logSpeed);
             time += ((next / nextSpeed) - (reached / speed)) / (1 - (gain / ratio)); // exact for v as a power of z
-            (reached, speed) = (next, nextSpeed);
+            (reached, logReached, speed) = (next, logNext, nextSpeed);
         }
 
         return new DropResult(Duration.FromSeconds(time), Speed.FromMetersPerSecond(speed));
     }
 
-    private static double DepthAt(double q, double startLength)
-    {
-        var sinh = Math.Sinh(q);
-        return startLength * sinh * sinh;
-    }
-
     /// <summary>Crosses one slice, from a depth to e^ratio times it; the answer is the gain in ln v.</summary>
-    private double Cross(double depth, double ratio, double speed)
+    private double Cross(double depth, double logDepth, double ratio, double speed, double logSpeed)
     {
-        var rate = RateAt(depth, speed, out var inLogSpeed, out var inLogDepth);
+        var rate = RateAt(depth, logDepth, speed, logSpeed, out var inLogSpeed, out var inLogDepth);
         var (phi1, phi2) = ExponentialWeights(inLogSpeed * ratio);
         return ratio * ((phi1 * rate) + (phi2 * ratio * inLogDepth));
     }
 
     /// <summary>d ln v / d ln z, with its slopes in ln v and in ln z.</summary>
-    private double RateAt(double depth, double speed, out double inLogSpeed, out double inLogDepth)
+    private double RateAt(
+        double depth, double logDepth, double speed, double logSpeed, out double inLogSpeed, out double inLogDepth)
     {
-        var drag = _dragScale * SphereDrag.DragNumberAt(_reynoldsPerSpeed * speed, out var dragSlope);
-        var lineDrag = _line.DragAt(depth, speed, out var lineSlopeInSpeed, out var lineSlopeInDepth);
+        var drag = _dragScale * SphereDrag.DragNumberAt(
+            _reynoldsPerSpeed * speed, _logReynoldsPerSpeed + logSpeed, out var dragSlope);
+        var lineDrag = _line.DragAt(depth, speed, logDepth - logSpeed, out var lineSlopeInSpeed, out var lineSlopeInDepth);
         var perForce = depth / (_movingMass * speed * speed);
         var rate = perForce * (_weight + (_line.NewtonsPerMetre * depth) - drag - lineDrag);
 

@@ -14,13 +14,13 @@ internal readonly struct FallingLine
     private const double LeastBeta = 4;
 
     private readonly double _viscousScale;
-    private readonly double _layerScale;
+    private readonly double _logLayerScale;
 
     public FallingLine(LineInWater line, in WaterState water)
     {
         var radius = line.Diameter.Meters / 2;
         _viscousScale = 2 * Math.PI * water.Viscosity;
-        _layerScale = 4 * water.KinematicViscosity / (radius * radius);
+        _logLayerScale = Math.Log(4 * water.KinematicViscosity / (radius * radius));
         NewtonsPerMetre = line.SubmergedNewtonsPerMetreIn(water.Density);
     }
 
@@ -30,7 +30,12 @@ internal readonly struct FallingLine
     /// <summary>
     /// Drag in N on <paramref name="length"/> m of line at <paramref name="speed"/> m/s, with its two slopes.
     /// </summary>
-    public double DragAt(double length, double speed, out double slopeInSpeed, out double slopeInLength)
+    public double DragAt(double length, double speed, out double slopeInSpeed, out double slopeInLength) =>
+        DragAt(length, speed, Math.Log(length / speed), out slopeInSpeed, out slopeInLength);
+
+    /// <summary>The same where ln(length/speed) is known already.</summary>
+    public double DragAt(
+        double length, double speed, double logRatio, out double slopeInSpeed, out double slopeInLength)
     {
         if (_viscousScale == 0)
         {
@@ -38,7 +43,7 @@ internal readonly struct FallingLine
             return 0;
         }
 
-        var beta = Math.Log(_layerScale * length / speed);
+        var beta = _logLayerScale + logRatio;
         var floored = beta < LeastBeta;
         var inverse = 1 / (floored ? LeastBeta : beta);
         var friction = inverse * (2 + (SecondTerm * inverse));

@@ -23,9 +23,12 @@ public static class SphereDrag
     /// Computes Cd·Re² and its slope against Re. The drag force is (π/8)·ρ·ν² times this number, so unlike Cd it
     /// stays finite, and rises steadily, from rest onward.
     /// </summary>
-    internal static double DragNumberAt(double reynolds, out double slope)
+    internal static double DragNumberAt(double reynolds, out double slope) =>
+        DragNumberAt(reynolds, Math.Log(reynolds), out slope);
+
+    /// <summary>The same where the logarithm of the Reynolds number is known already.</summary>
+    internal static double DragNumberAt(double reynolds, double log, out double slope)
     {
-        var log = Math.Log(reynolds);
         var viscous = 0.152 * Math.Exp(0.677 * log);
         var lag = 5070 * Math.Exp(-0.94 * log);
         var inertial = 0.417 * reynolds / (1 + lag);

@@ -14,7 +14,25 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private const int MostButtons = 2 * Limits.ButtonsInARow;
 
-    public IReadOnlyList<Component> Of(Reply reply, CardPurpose purpose)
+    public IReadOnlyList<Component> Of(Reply reply, CardPurpose purpose) => purpose switch
+    {
+        CardPurpose.Why or CardPurpose.SharedPicture => [],
+        CardPurpose.Picture => UnderPicture(reply),
+        _ => UnderReply(reply, purpose),
+    };
+
+    // A picture can be handed on; what else can be done is offered on the card that it was asked for on.
+    private Component[] UnderPicture(Reply reply) =>
+    [
+        .. reply.Actions
+            .Where(action => action.Kind is ActionKind.Picture)
+            .Select(action => (action, Id: codec.Write(new Press(PressKind.SharePicture, action.Path, action.Options))))
+            .Where(offer => offer.Id is not null)
+            .Take(1)
+            .Select(offer => Row([Button(new("Share", ActionKind.Share, offer.action.Path, offer.action.Options), offer.Id!)])),
+    ];
+
+    private List<Component> UnderReply(Reply reply, CardPurpose purpose)
     {
         var offered = Offered(reply.Actions.Where(action => !(purpose is CardPurpose.Shared && action.Kind is ActionKind.Share)));
         var inList = offered.Count > MostButtons
@@ -24,7 +42,7 @@ internal sealed class ButtonRows(PressCodec codec)
             .Select(offer => Button(offer.Action, offer.Id))
             .Chunk(Limits.ButtonsInARow)
             .Take(MostButtons / Limits.ButtonsInARow)
-            .Select(row => new Component { Type = ComponentType.ActionRow, Components = row })
+            .Select(Row)
             .ToList();
         if (inList.Count > 0)
         {
@@ -37,6 +55,8 @@ internal sealed class ButtonRows(PressCodec codec)
             .Select(list => List(list.Prompt, list.Offers, list.Id)));
         return [.. rows.Take(Limits.Rows)];
     }
+
+    private static Component Row(Component[] buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
 
     // Two with one id would cost the whole message.
     private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions) =>
@@ -57,6 +77,7 @@ internal sealed class ButtonRows(PressCodec codec)
     {
         ActionKind.Why => PressKind.Why,
         ActionKind.Share => PressKind.Share,
+        ActionKind.Picture => PressKind.Picture,
         ActionKind.Form => PressKind.Open,
         _ => PressKind.Run,
     };

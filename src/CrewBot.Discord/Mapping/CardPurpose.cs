@@ -10,4 +10,10 @@ internal enum CardPurpose
 
     /// <summary>The reply for the whole crew.</summary>
     Shared,
+
+    /// <summary>The reply's pictures, its words left to the card that they were asked for on.</summary>
+    Picture,
+
+    /// <summary>The reply's pictures for the whole crew.</summary>
+    SharedPicture,
 }

@@ -23,20 +23,42 @@ internal sealed class CardWriter(ButtonRows buttons)
             return Plain(problem);
         }
 
-        var isPrivate = purpose is CardPurpose.Why || (purpose is CardPurpose.Answer && reply.Audience is Audience.Asker);
+        purpose = Possible(purpose, reply);
+        var isPrivate = purpose is CardPurpose.Why or CardPurpose.Picture || (purpose is CardPurpose.Answer && reply.Audience is Audience.Asker);
         var embed = new Embed
         {
             Title = NullIfEmpty(Shortening.Fit(Markdown.Escape(reply.Headline), Limits.Title)),
-            Description = Text(purpose is CardPurpose.Why ? Reasons(reply) : reply.Lines, reply.Cautions),
+            Description = DescriptionOf(reply, purpose),
             Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
         };
-        var body = Body(embed, purpose is CardPurpose.Why ? [] : buttons.Of(reply, purpose));
-        return new Card(body, isPrivate, IsProblem: false) { Files = Uploads(reply, purpose) };
+        var files = Uploads(reply, purpose);
+        var body = Body(embed, buttons.Of(reply, purpose)) with { Attachments = Placeholders(files) };
+        if (Snowflake.TryParse(reply.Calls, out var role))
+        {
+            body = body with { Content = $"<@&{role}>", AllowedMentions = new AllowedMentions { Roles = [role] } };
+        }
+
+        return new Card(body, isPrivate, IsProblem: false) { Files = files };
     }
 
     /// <summary>One private line that is no answer.</summary>
     public static Card Plain(string line) => new(
-        Body(new Embed { Description = Text([line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
+        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
+
+    // Where nothing could be drawn, the words are what there is.
+    private static CardPurpose Possible(CardPurpose purpose, Reply reply) => purpose switch
+    {
+        CardPurpose.Picture when !reply.Files.Any(file => file.IsPicture) => CardPurpose.Answer,
+        CardPurpose.SharedPicture when !reply.Files.Any(file => file.IsPicture) => CardPurpose.Shared,
+        _ => purpose,
+    };
+
+    private static string? DescriptionOf(Reply reply, CardPurpose purpose) => purpose switch
+    {
+        CardPurpose.Why => Text([], Reasons(reply), reply.Cautions),
+        CardPurpose.Picture or CardPurpose.SharedPicture => reply.Cautions.Count > 0 ? Text([], [], reply.Cautions) : null,
+        _ => Text(reply.Struck, reply.Lines, reply.Cautions),
+    };
 
     private static IReadOnlyList<string> Reasons(Reply reply) =>
         reply.Reasons.Count + reply.Figures.Count > 0
@@ -44,9 +66,21 @@ internal sealed class CardWriter(ButtonRows buttons)
             : ["There is nothing more behind this answer."];
 
     // Files are for whoever asked: the crew is shown the card alone.
-    private static IReadOnlyList<Upload> Uploads(Reply reply, CardPurpose purpose) => purpose is CardPurpose.Answer
-        ? [.. reply.Files.Select(file => new Upload(file.Name, file.ContentType, file.Content))]
-        : [];
+    private static IReadOnlyList<Upload> Uploads(Reply reply, CardPurpose purpose) =>
+    [
+        .. reply.Files
+            .Where(file => file.IsPicture ? purpose is CardPurpose.Picture or CardPurpose.SharedPicture : purpose is CardPurpose.Answer)
+            .Select(file => new Upload(file.Name, file.ContentType, file.Content) { Description = Shown(file.AlternativeText) }),
+    ];
+
+    private static string? Shown(string? alternativeText) =>
+        alternativeText is null ? null : Shortening.Fit(alternativeText, Limits.FileDescription);
+
+    private static IReadOnlyList<AttachmentPlaceholder>? Placeholders(IReadOnlyList<Upload> files) => files.Count == 0
+        ? null
+        : [.. files.Select((file, index) => new AttachmentPlaceholder { Id = Id(index), Filename = file.Name, Description = file.Description })];
+
+    private static string Id(int index) => index.ToString(CultureInfo.InvariantCulture);
 
     // The figures of the alternatives explain nothing in this answer.
     private static IEnumerable<string> Workings(IReadOnlyList<Figure> figures) => figures
@@ -55,11 +89,11 @@ internal sealed class CardWriter(ButtonRows buttons)
         .Chunk(FiguresInALine)
         .Select(few => string.Join(" · ", few));
 
-    private static string Text(IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
+    private static string Text(IReadOnlyList<string> struck, IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
     {
         var below = Shortening.FitLines([.. cautions.Select(caution => $"⚠️ {Markdown.Escape(caution)}")], MostForCautions);
         var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
-        var above = Shortening.FitLines([.. lines.Select(Markdown.Escape)], room);
+        var above = Shortening.FitLines([.. struck.Select(line => $"~~{Markdown.Escape(line)}~~"), .. lines.Select(Markdown.Escape)], room);
         var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
         return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
     }

@@ -66,6 +66,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
                 OptionKind.File => OptionType.Attachment,
                 OptionKind.Person => OptionType.User,
                 OptionKind.Channel => OptionType.Channel,
+                OptionKind.Role => OptionType.Role,
                 _ => OptionType.Text,
             },
             Name = option.Name,

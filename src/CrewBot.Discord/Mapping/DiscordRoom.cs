@@ -20,7 +20,8 @@ public sealed class DiscordRoom : IDisposable
     private readonly Registration _registration;
 
     public DiscordRoom(
-        DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, TimeProvider clock, ILoggerFactory logs)
+        DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, IPictureDrawer pictures, TimeProvider clock,
+        ILoggerFactory logs)
     {
         _clock = clock;
         _log = logs.CreateLogger<DiscordRoom>();
@@ -29,7 +30,7 @@ public sealed class DiscordRoom : IDisposable
         var codec = new PressCodec(catalog, new PressMemory());
         var cards = new CardWriter(new ButtonRows(codec));
         var router = new InteractionRouter(
-            api, catalog, dispatcher, codec, cards, options.Units, new SentFiles(_files, options.ApiBaseAddress), clock, logs.CreateLogger<InteractionRouter>());
+            api, catalog, dispatcher, codec, cards, options.Units, new SentFiles(_files, options.ApiBaseAddress), pictures, clock, logs.CreateLogger<InteractionRouter>());
         Posts = new ChannelPosts(api, cards);
         _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
         _gateway = new GatewayClient(

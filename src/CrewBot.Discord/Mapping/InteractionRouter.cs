@@ -15,6 +15,7 @@ internal sealed class InteractionRouter(
     CardWriter cards,
     CrewUnits? units,
     IGivenFiles files,
+    IPictureDrawer pictures,
     TimeProvider clock,
     ILogger<InteractionRouter> log) : IInteractionHandler
 {
@@ -116,6 +117,8 @@ internal sealed class InteractionRouter(
                 {
                     PressKind.Why => (CardPurpose.Why, AnswerPlan.Private),
                     PressKind.Share => (CardPurpose.Shared, AnswerPlan.Posted),
+                    PressKind.Picture => (CardPurpose.Picture, AnswerPlan.Private),
+                    PressKind.SharePicture => (CardPurpose.SharedPicture, AnswerPlan.Posted),
                     _ => (CardPurpose.Answer, StepFrom(received.Interaction)),
                 };
                 await AnswerAsync(received, press.Path, press.Options, purpose, plan, cancellationToken);
@@ -166,6 +169,11 @@ internal sealed class InteractionRouter(
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
         var reply = await dispatcher.AnswerAsync(call, cancellationToken);
+        if (purpose is CardPurpose.Picture or CardPurpose.SharedPicture)
+        {
+            reply = await pictures.IllustrateAsync(reply, cancellationToken);
+        }
+
         await exchange.AnswerAsync(cards.Write(reply, purpose));
     }
 

@@ -26,4 +26,5 @@ internal static class Limits
     public const int FormText = 4000;
     public const int Nonce = 25;
     public const int ThreadName = 100;
+    public const int FileDescription = 1024;
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Buffers;
 using System.Text;
 
 namespace CrewBot.Discord.Mapping;
@@ -10,14 +10,31 @@ internal static class Markdown
     private const string AtLineStart = "#-+>";
     private const char ZeroWidthSpace = '\u200B';
 
-    public static string Escape(string text)
+    private static readonly char[] Unshown =
+    [
+        .. Range('\u0000', '\u0009'), .. Range('\u000B', '\u001F'), .. Range('\u007F', '\u009F'), // controls, but not the line feed
+        '\u200E', '\u200F', .. Range('\u2028', '\u202E'), .. Range('\u2066', '\u2069'), // directions, line and paragraph separators
+    ];
+
+    private static readonly SearchValues<char> Hidden = SearchValues.Create(Unshown);
+    private static readonly SearchValues<char> Watched = SearchValues.Create([.. Unshown, .. Anywhere, '@', '\n']);
+
+    public static string Escape(string text) => IsPlain(text) ? text : EscapeEach(text);
+
+    // Nearly every line is: no look at each of its characters.
+    private static bool IsPlain(string text) =>
+        text is [var first, ..]
+        && first != ' ' && !char.IsAsciiDigit(first) && !AtLineStart.Contains(first, StringComparison.Ordinal)
+        && !text.AsSpan().ContainsAny(Watched);
+
+    private static string EscapeEach(string text)
     {
         var shown = new StringBuilder(text.Length + 8);
         var lineStart = true;
         var digits = false; // since the line's start: "1." would begin a list
         foreach (var character in text)
         {
-            if (!IsShown(character))
+            if (Hidden.Contains(character))
             {
                 continue;
             }
@@ -42,9 +59,6 @@ internal static class Markdown
         return shown.ToString();
     }
 
-    private static bool IsShown(char character) =>
-        character is '\n'
-        || (!char.IsControl(character)
-            && char.GetUnicodeCategory(character) is not (UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator)
-            && character is not ((>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F'));
+    private static IEnumerable<char> Range(char first, char last) =>
+        Enumerable.Range(first, last - first + 1).Select(code => (char)code);
 }

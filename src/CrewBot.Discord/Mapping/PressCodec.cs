@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
@@ -22,6 +23,9 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
     private const char Asked = '.';
     private const string Remembered = "*";
     private const string Digits = "0123456789abcdefghijklmnopqrstuvwxyz";
+
+    private static readonly SearchValues<char> AsTheyAre =
+        SearchValues.Create("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-+.,/:");
 
     private readonly FrozenDictionary<string, string> _checksums =
         catalog.Commands.ToFrozenDictionary(info => info.Path, Checksum);
@@ -144,6 +148,11 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
     /// <summary>Keeps to printable ASCII: a blank becomes an underscore, what else is special goes as its UTF-8 bytes.</summary>
     private static string Packed(string text)
     {
+        if (!text.AsSpan().ContainsAnyExcept(AsTheyAre))
+        {
+            return text;
+        }
+
         var packed = new StringBuilder(text.Length);
         foreach (var unit in Encoding.UTF8.GetBytes(text))
         {

@@ -6,6 +6,10 @@ internal enum PressKind
     Run = 'R',
     Why = 'W',
     Share = 'S',
+    Picture = 'P',
+
+    /// <summary>Shows the pictures to the crew.</summary>
+    SharePicture = 'Q',
 
     /// <summary>Opens a form.</summary>
     Open = 'O',

@@ -49,4 +49,7 @@ public sealed record CatchEntry
 
     /// <summary>The platform's reference to a photo.</summary>
     public string? Photo { get; init; }
+
+    /// <summary>The SHA-256 of the photo in hexadecimal digits; null when nobody could look at it.</summary>
+    public string? PhotoHash { get; init; }
 }

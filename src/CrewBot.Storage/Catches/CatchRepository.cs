@@ -6,15 +6,18 @@ namespace CrewBot.Storage.Catches;
 /// <summary>The crew's log of fish.</summary>
 public sealed class CatchRepository(CrewSession session)
 {
+    // More than a crew logs in the minute in which the same fish is asked about.
+    private const int MostOfAMinute = 500;
+
     private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM catch_entry WHERE crew_id = @CrewId";
 
     private const string AddSql = """
         INSERT INTO catch_entry (crew_id, number, member_id, species, length_nm, length_unit, weight_ng, weight_unit,
             girth_nm, girth_unit, depth_nm, depth_unit, water_id, presentation, lure, mood, line, kept,
-            caught_at_ms, offset_min, note, photo, logged_at_ms)
+            caught_at_ms, offset_min, note, photo, photo_hash, logged_at_ms)
         VALUES (@CrewId, @Number, @MemberId, @Species, @LengthNm, @LengthUnit, @WeightNg, @WeightUnit,
             @GirthNm, @GirthUnit, @DepthNm, @DepthUnit, @WaterId, @Presentation, @Lure, @Mood, @Line, @Kept,
-            @CaughtAtMs, @OffsetMin, @Note, @Photo, @LoggedAtMs)
+            @CaughtAtMs, @OffsetMin, @Note, @Photo, @PhotoHash, @LoggedAtMs)
         """;
 
     private const string ReplaceSql = """
@@ -22,7 +25,7 @@ public sealed class CatchRepository(CrewSession session)
             weight_ng = @WeightNg, weight_unit = @WeightUnit, girth_nm = @GirthNm, girth_unit = @GirthUnit,
             depth_nm = @DepthNm, depth_unit = @DepthUnit, water_id = @WaterId, presentation = @Presentation,
             lure = @Lure, mood = @Mood, line = @Line, kept = @Kept, caught_at_ms = @CaughtAtMs,
-            offset_min = @OffsetMin, note = @Note, photo = @Photo
+            offset_min = @OffsetMin, note = @Note, photo = @Photo, photo_hash = @PhotoHash
         WHERE crew_id = @CrewId AND number = @Number
         """;
 
@@ -44,7 +47,7 @@ public sealed class CatchRepository(CrewSession session)
     private const string SelectSql = """
         SELECT c.number, c.member_id, m.name AS angler, m.platform_id AS angler_id, w.name AS water, p.spot_id, s.name AS spot, c.species, c.length_nm, c.length_unit,
             c.weight_ng, c.weight_unit, c.girth_nm, c.girth_unit, c.depth_nm, c.depth_unit, c.water_id, c.presentation,
-            c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.logged_at_ms, c.voided_at_ms
+            c.lure, c.mood, c.line, c.kept, c.caught_at_ms, c.offset_min, c.note, c.photo, c.photo_hash, c.logged_at_ms, c.voided_at_ms
         FROM catch_entry c
         JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
         LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
@@ -55,14 +58,29 @@ public sealed class CatchRepository(CrewSession session)
 
     private const string FindSql = SelectSql + " AND c.number = @Number";
 
-    private const string FindByPhotoSql = SelectSql + " AND c.photo = @Photo AND c.voided_at_ms IS NULL ORDER BY c.number LIMIT 1";
+    private const string FindByPhotoSql =
+        SelectSql + " AND (c.photo = @Photo OR c.photo_hash = @PhotoHash) AND c.voided_at_ms IS NULL ORDER BY c.number LIMIT 1";
+
+    // What an entry said before it was corrected may have been another photo.
+    private const string PhotoHashesSql = """
+        SELECT photo_hash FROM catch_entry WHERE crew_id = @CrewId AND member_id = @MemberId AND photo_hash IS NOT NULL
+        UNION
+        SELECT json_extract(h.before, '$.PhotoHash') FROM catch_change h
+        JOIN catch_entry c ON c.crew_id = h.crew_id AND c.number = h.number
+        WHERE h.crew_id = @CrewId AND c.member_id = @MemberId AND json_extract(h.before, '$.PhotoHash') IS NOT NULL
+        EXCEPT
+        SELECT photo_hash FROM catch_entry WHERE crew_id = @CrewId AND member_id <> @MemberId AND photo_hash IS NOT NULL
+        """;
 
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
     // By number, so that the plus keeps the index of the angler's times out of it.
-    private const string NewestOfSql =
-        SelectSql + " AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.number DESC LIMIT 1";
+    private const string NewestOfSql = SelectSql + """
+         AND c.number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
+         AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL
+        ORDER BY c.number DESC LIMIT 1
+        """;
 
     private const string KeptSql = """
         SELECT COUNT(*) FROM catch_entry
@@ -70,28 +88,26 @@ public sealed class CatchRepository(CrewSession session)
             AND water_id = @WaterId AND species = @Species AND kept = 1 AND voided_at_ms IS NULL
         """;
 
-    private const string NewestSql = SelectSql + """
-         AND c.voided_at_ms IS NULL AND (@MemberId IS NULL OR c.member_id = @MemberId)
-        ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most
-        """;
+    private const string NewestSql = SelectSql + " AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most";
+
+    private const string NewestOwnSql =
+        SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most";
 
     private const string LongestSql = SelectSql + """
-         AND c.species = @Species AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
-         AND (@MemberId IS NULL OR c.member_id = @MemberId)
-        ORDER BY c.length_nm DESC, c.caught_at_ms, c.number LIMIT 1
+         AND c.number = (
+            SELECT longest FROM catch_tally
+            WHERE crew_id = @CrewId AND species = @Species AND (@MemberId IS NULL OR member_id = @MemberId) AND longest IS NOT NULL
+            ORDER BY longest_nm DESC, longest_at_ms, longest LIMIT 1)
         """;
 
     private const string LongestOfEachSql = SelectSql + """
-         AND c.member_id = @MemberId AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
+         AND c.number IN (SELECT longest FROM catch_tally WHERE crew_id = @CrewId AND member_id = @MemberId AND longest IS NOT NULL)
         ORDER BY c.species, c.length_nm DESC, c.caught_at_ms, c.number
         """;
 
-    private const string BetweenSql = SelectSql + """
-         AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId) AND c.voided_at_ms IS NULL
-        ORDER BY c.caught_at_ms, c.number
-        """;
-
     private const string AllSql = SelectSql + " ORDER BY c.number";
+
+    private readonly TallyRepository _tallies = new(session);
 
     /// <summary>Adds a fish.</summary>
     /// <returns>Its number within the crew.</returns>
@@ -108,11 +124,18 @@ public sealed class CatchRepository(CrewSession session)
         var row = CatchRow.Of(session.CrewId, number, entry);
         await session.ExecuteAsync(AddSql, row);
         await PutAtSpotAsync(row);
+        await _tallies.AddAsync(number, entry);
     }
 
     /// <summary>Lets an entry no longer count that another log had let go of, without a change of its own.</summary>
-    public Task VoidAsync(long number, DateTimeOffset at) =>
-        session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = at.ToUnixTimeMilliseconds() });
+    public async Task VoidAsync(long number, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = at.ToUnixTimeMilliseconds() });
+        if (await FindAsync(number) is { } gone)
+        {
+            await _tallies.CountAsync(gone.Entry);
+        }
+    }
 
     /// <summary>The whole log by number, void entries among it.</summary>
     public async Task<IReadOnlyList<LoggedCatch>> AllAsync() => Of(await session.QueryAsync<CatchRow>(AllSql, new { session.CrewId }));
@@ -121,17 +144,21 @@ public sealed class CatchRepository(CrewSession session)
     public async Task<LoggedCatch?> FindAsync(long number) =>
         (await session.FirstOrDefaultAsync<CatchRow>(FindSql, new { session.CrewId, Number = number }))?.ToCatch();
 
-    /// <summary>The entry that a photo belongs to; null when there is none.</summary>
-    public async Task<LoggedCatch?> FindByPhotoAsync(string photo) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo }))?.ToCatch();
+    /// <summary>The first entry that a photo belongs to, by its reference or by what is in it; null when there is none.</summary>
+    public async Task<LoggedCatch?> FindByPhotoAsync(string photo, string? photoHash) =>
+        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo, PhotoHash = photoHash }))?.ToCatch();
+
+    /// <summary>The hashes of all photos of an angler's fish that are on no fish of anybody else.</summary>
+    public Task<IReadOnlyList<string>> PhotoHashesOfAsync(long memberId) =>
+        session.QueryAsync<string>(PhotoHashesSql, new { session.CrewId, MemberId = memberId });
 
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
         (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
 
-    /// <summary>What an angler logged last, whenever it was caught.</summary>
+    /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
     public async Task<LoggedCatch?> NewestOfAsync(long memberId) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(NewestOfSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+        (await session.FirstOrDefaultAsync<CatchRow>(NewestOfSql, new { session.CrewId, MemberId = memberId, Among = MostOfAMinute }))?.ToCatch();
 
     /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
     public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync<long>(
@@ -150,7 +177,7 @@ public sealed class CatchRepository(CrewSession session)
     /// <param name="memberId">By whom; null for the whole crew.</param>
     /// <param name="most">How many.</param>
     public async Task<IReadOnlyList<LoggedCatch>> NewestAsync(long? memberId, int most) =>
-        Of(await session.QueryAsync<CatchRow>(NewestSql, new { session.CrewId, MemberId = memberId, Most = most }));
+        Of(await session.QueryAsync<CatchRow>(memberId is null ? NewestSql : NewestOwnSql, new { session.CrewId, MemberId = memberId, Most = most }));
 
     /// <summary>The longest of a species, the earlier of two; null when none was measured.</summary>
     /// <param name="species">Key of the species.</param>
@@ -163,16 +190,6 @@ public sealed class CatchRepository(CrewSession session)
     public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>
         Of([.. (await session.QueryAsync<CatchRow>(LongestOfEachSql, new { session.CrewId, MemberId = memberId })).DistinctBy(row => row.Species)]);
 
-    /// <summary>Everything caught in a span of time, both ends included, earliest first.</summary>
-    /// <param name="from">From when.</param>
-    /// <param name="to">Until when.</param>
-    /// <param name="waterId">In which water; null for all.</param>
-    public async Task<IReadOnlyList<LoggedCatch>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
-    {
-        var span = new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId };
-        return Of(await session.QueryAsync<CatchRow>(BetweenSql, span));
-    }
-
     /// <summary>Puts a corrected entry in the place of one that was read before; what it said is kept.</summary>
     public async Task ReplaceAsync(LoggedCatch before, CatchEntry entry, long byMember, DateTimeOffset at)
     {
@@ -181,6 +198,8 @@ public sealed class CatchRepository(CrewSession session)
         await session.ExecuteAsync(ReplaceSql, row);
         await session.ExecuteAsync(LeaveSpotSql, row);
         await PutAtSpotAsync(row);
+        await _tallies.CountAsync(before.Entry);
+        await _tallies.CountAsync(entry);
     }
 
     /// <summary>Lets an entry no longer count; it stays.</summary>

@@ -57,6 +57,8 @@ internal sealed record CatchRow
 
     public string? Photo { get; init; }
 
+    public string? PhotoHash { get; init; }
+
     public long LoggedAtMs { get; init; }
 
     public long? VoidedAtMs { get; init; }
@@ -86,6 +88,7 @@ internal sealed record CatchRow
         OffsetMin = (long)entry.CaughtAt.Offset.TotalMinutes,
         Note = entry.Note,
         Photo = entry.Photo,
+        PhotoHash = entry.PhotoHash,
         LoggedAtMs = entry.LoggedAt.ToUnixTimeMilliseconds(),
     };
 
@@ -107,6 +110,7 @@ internal sealed record CatchRow
         CaughtAt = DateTimeOffset.FromUnixTimeMilliseconds(CaughtAtMs).ToOffset(TimeSpan.FromMinutes(OffsetMin)),
         Note = Note,
         Photo = Photo,
+        PhotoHash = PhotoHash,
         LoggedAt = DateTimeOffset.FromUnixTimeMilliseconds(LoggedAtMs),
     })
     {

@@ -32,11 +32,10 @@ public sealed class EffortRepository(CrewSession session)
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public async Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-    [
-        .. (await session.QueryAsync<FishRow>(FishSql, Span(from, to, waterId))).Select(row => new CaughtFish(
-            row.MemberId, row.Species, row.Presentation, DateTimeOffset.FromUnixTimeMilliseconds(row.CaughtAtMs))),
-    ];
+    public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.QueryAsync(
+        FishSql,
+        Span(from, to, waterId),
+        row => new CaughtFish(row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), Instants.Read(row.GetInt64(3))));
 
     private object Span(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
         new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId };
@@ -60,6 +59,4 @@ public sealed class EffortRepository(CrewSession session)
 
     private sealed record SpellRow(
         long MemberId, string? Presentation, string? Mood, long? DepthNm, long Lines, long DownAtMs, long OffsetMin, long? UpAtMs);
-
-    private sealed record FishRow(long MemberId, string Species, string? Presentation, long CaughtAtMs);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -9,6 +10,8 @@ internal sealed class ConnectionFactory
     private const int BusySeconds = 5;
 
     private readonly string _string;
+    private readonly ConcurrentBag<PreparedConnection> _reading = [];
+    private bool _isClosed;
 
     static ConnectionFactory() => DefaultTypeMap.MatchNamesWithUnderscores = true;
 
@@ -20,6 +23,7 @@ internal sealed class ConnectionFactory
             DataSource = path,
             Mode = SqliteOpenMode.ReadWrite,
             DefaultTimeout = BusySeconds,
+            Pooling = false,
         }.ToString();
     }
 
@@ -28,7 +32,7 @@ internal sealed class ConnectionFactory
     /// <summary>Opens the connection that writes. What it has committed is on the disk, and what it has deleted is not.</summary>
     public async Task<SqliteConnection> OpenForWritingAsync(CancellationToken cancellationToken)
     {
-        var connection = new SqliteConnection(_string + ";Pooling=False");
+        var connection = new SqliteConnection(_string);
         try
         {
             await connection.OpenAsync(cancellationToken);
@@ -43,15 +47,20 @@ internal sealed class ConnectionFactory
         }
     }
 
-    /// <summary>Opens a connection that reads, from a pool: a writer never makes it wait.</summary>
-    public async Task<SqliteConnection> OpenForReadingAsync(CancellationToken cancellationToken)
+    /// <summary>Takes a connection that reads, one that was given back where there is one: a writer never makes it wait.</summary>
+    public async Task<PreparedConnection> TakeForReadingAsync(CancellationToken cancellationToken)
     {
+        if (_reading.TryTake(out var open))
+        {
+            return open;
+        }
+
         var connection = new SqliteConnection(_string);
         try
         {
             await connection.OpenAsync(cancellationToken);
             await connection.ExecuteAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
-            return connection;
+            return new PreparedConnection(connection);
         }
         catch
         {
@@ -60,10 +69,23 @@ internal sealed class ConnectionFactory
         }
     }
 
-    /// <summary>Closes the connections that wait in the pool, so that the file can be replaced.</summary>
-    public void ClosePool()
+    /// <summary>Gives back a connection that reads, outside any transaction.</summary>
+    public async Task GiveBackAsync(PreparedConnection connection)
     {
-        using var any = new SqliteConnection(_string);
-        SqliteConnection.ClearPool(any);
+        _reading.Add(connection);
+        if (Volatile.Read(ref _isClosed))
+        {
+            await CloseAsync();
+        }
+    }
+
+    /// <summary>Closes the connections that wait to read, so that the file can be replaced.</summary>
+    public async Task CloseAsync()
+    {
+        Volatile.Write(ref _isClosed, true);
+        while (_reading.TryTake(out var connection))
+        {
+            await connection.DisposeAsync();
+        }
     }
 }

@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using Dapper;
-using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
 
@@ -17,14 +15,14 @@ internal sealed class CrewNumbers
     private readonly ConcurrentDictionary<string, long> _committed = new(StringComparer.Ordinal);
 
     /// <summary>The crew's number as committed; <see cref="CrewSession.NoCrew"/> while it has stored nothing.</summary>
-    public async Task<long> FindAsync(SqliteConnection connection, string key)
+    public long Find(PreparedConnection connection, string key)
     {
         if (_committed.TryGetValue(key, out var known))
         {
             return known;
         }
 
-        if (await connection.QueryFirstOrDefaultAsync<long?>(FindSql, new { Key = key }) is not { } found)
+        if (connection.Query<long>(FindSql, new { Key = key }) is not [var found])
         {
             return CrewSession.NoCrew;
         }
@@ -34,13 +32,11 @@ internal sealed class CrewNumbers
     }
 
     /// <summary>The crew's number; a new one on its first write.</summary>
-    public async Task<long> FindOrAddAsync(SqliteConnection connection, string key) =>
-        _committed.TryGetValue(key, out var known)
-            ? known
-            : await connection.QueryFirstOrDefaultAsync<long?>(FindSql, new { Key = key })
-                ?? await connection.QuerySingleAsync<long>(AddSql, new { Key = key });
+    public long FindOrAdd(PreparedConnection connection, string key) =>
+        _committed.TryGetValue(key, out var known) ? known
+        : connection.Query<long>(FindSql, new { Key = key }) is [var found] ? found
+        : connection.Query<long>(AddSql, new { Key = key })[0];
 
     /// <summary>The keys of all crews, for work that is done crew by crew.</summary>
-    public static async Task<IReadOnlyList<string>> KeysAsync(SqliteConnection connection) =>
-        (await connection.QueryAsync<string>(AllSql)).AsList();
+    public static IReadOnlyList<string> Keys(PreparedConnection connection) => connection.Query<string>(AllSql);
 }

@@ -1,4 +1,3 @@
-using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -12,10 +11,10 @@ public sealed class CrewSession
     /// <summary>No crew has this number: what a crew that never stored anything reads is nothing.</summary>
     internal const long NoCrew = 0;
 
-    private readonly SqliteConnection _connection;
+    private readonly PreparedConnection _connection;
     private readonly CancellationToken _cancellationToken;
 
-    internal CrewSession(SqliteConnection connection, long crewId, CancellationToken cancellationToken)
+    internal CrewSession(PreparedConnection connection, long crewId, CancellationToken cancellationToken)
     {
         _connection = connection;
         _cancellationToken = cancellationToken;
@@ -27,21 +26,35 @@ public sealed class CrewSession
     /// <summary>Something was said that the pump must bring to its readers once it is on the disk.</summary>
     internal bool RingsAfterwards { get; private set; }
 
-    internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters) =>
-        (await _connection.QueryAsync<T>(Command(sql, parameters))).AsList();
+    // The engine runs in this process, so there is nothing to await; but a fault belongs to the one who awaits the answer.
+#pragma warning disable CS1998
+    internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters) => Query<T>(sql, parameters);
 
-    internal Task<T?> FirstOrDefaultAsync<T>(string sql, object parameters) =>
-        _connection.QueryFirstOrDefaultAsync<T>(Command(sql, parameters));
+    /// <summary>Asks for so many rows that mapping them by their columns' names would take longer than finding them.</summary>
+    internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
+    {
+        _cancellationToken.ThrowIfCancellationRequested();
+        return _connection.Query(sql, parameters, read);
+    }
 
-    internal Task<T> SingleAsync<T>(string sql, object parameters) =>
-        _connection.QuerySingleAsync<T>(Command(sql, parameters));
+    internal async Task<T?> FirstOrDefaultAsync<T>(string sql, object parameters) => Query<T>(sql, parameters).FirstOrDefault();
+
+    internal async Task<T> SingleAsync<T>(string sql, object parameters) => Query<T>(sql, parameters).Single();
 
     /// <summary>Runs a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    internal Task<int> ExecuteAsync(string sql, object parameters) => _connection.ExecuteAsync(Command(sql, parameters));
+    internal async Task<int> ExecuteAsync(string sql, object parameters)
+    {
+        _cancellationToken.ThrowIfCancellationRequested();
+        return _connection.Execute(sql, parameters);
+    }
+#pragma warning restore CS1998
 
     internal void RingAfterwards() => RingsAfterwards = true;
 
-    private CommandDefinition Command(string sql, object parameters) =>
-        new(sql, parameters, cancellationToken: _cancellationToken);
+    private List<T> Query<T>(string sql, object parameters)
+    {
+        _cancellationToken.ThrowIfCancellationRequested();
+        return _connection.Query<T>(sql, parameters);
+    }
 }

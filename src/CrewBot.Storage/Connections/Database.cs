@@ -1,5 +1,4 @@
 using CrewBot.Storage.Outbox;
-using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -40,7 +39,7 @@ public sealed class Database : IAsyncDisposable
         {
             writing = await connections.OpenForWritingAsync(cancellationToken);
             await Schema.Shape.BringUpAsync(writing, whole);
-            return new Database(connections, new GroupCommit(writing));
+            return new Database(connections, new GroupCommit(new PreparedConnection(writing)));
         }
         catch (Exception fault)
         {
@@ -65,7 +64,7 @@ public sealed class Database : IAsyncDisposable
     /// <exception cref="StorageException">The file can't be read.</exception>
     public Task<T> ReadAsync<T>(string crew, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken) =>
         ReadAsync(
-            async connection => await ask(new CrewSession(connection, await _crews.FindAsync(connection, crew), cancellationToken)),
+            connection => ask(new CrewSession(connection, _crews.Find(connection, crew), cancellationToken)),
             cancellationToken);
 
     /// <summary>Changes something of one crew. When this returns, it is on the disk; when it throws, nothing has changed.</summary>
@@ -79,10 +78,10 @@ public sealed class Database : IAsyncDisposable
         try
         {
             var result = await _writer.RunAsync(
-                async connection =>
+                connection =>
                 {
-                    last = new CrewSession(connection, await _crews.FindOrAddAsync(connection, crew), cancellationToken);
-                    return await change(last);
+                    last = new CrewSession(connection, _crews.FindOrAdd(connection, crew), cancellationToken);
+                    return change(last);
                 },
                 cancellationToken);
             if (last is { RingsAfterwards: true })
@@ -116,12 +115,12 @@ public sealed class Database : IAsyncDisposable
     /// <summary>The keys of all crews, for work that is done crew by crew.</summary>
     /// <exception cref="StorageException">The file can't be read.</exception>
     public Task<IReadOnlyList<string>> CrewsAsync(CancellationToken cancellationToken) =>
-        ReadAsync(CrewNumbers.KeysAsync, cancellationToken);
+        ReadAsync(connection => Task.FromResult(CrewNumbers.Keys(connection)), cancellationToken);
 
     /// <summary>Where something is still to be said, over all crews.</summary>
     /// <exception cref="StorageException">The file can't be read.</exception>
     internal Task<IReadOnlyList<PlaceDue>> AgendaAsync(CancellationToken cancellationToken) =>
-        ReadAsync(Agenda.ReadAsync, cancellationToken);
+        ReadAsync(connection => Task.FromResult(Agenda.Read(connection)), cancellationToken);
 
     /// <summary>Waits for the writes under way and closes the file.</summary>
     public async ValueTask DisposeAsync()
@@ -141,27 +140,38 @@ public sealed class Database : IAsyncDisposable
         }
 
         await _writer.DisposeAsync();
-        _connections.ClosePool();
+        await _connections.CloseAsync();
     }
 
-    private async Task<T> ReadAsync<T>(Func<SqliteConnection, Task<T>> ask, CancellationToken cancellationToken)
+    private async Task<T> ReadAsync<T>(Func<PreparedConnection, Task<T>> ask, CancellationToken cancellationToken)
     {
+        PreparedConnection? connection = null;
         try
         {
-            await using var connection = await _connections.OpenForReadingAsync(cancellationToken);
-            await connection.ExecuteAsync("BEGIN DEFERRED");
+            connection = await _connections.TakeForReadingAsync(cancellationToken);
+            connection.Execute("BEGIN DEFERRED");
             try
             {
                 return await ask(connection);
             }
             finally
             {
-                await connection.ExecuteAsync("ROLLBACK TRANSACTION");
+                connection.Execute("ROLLBACK");
+                await _connections.GiveBackAsync(connection);
+                connection = null;
             }
         }
         catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
         {
             throw StorageFaults.Of(fault, Path);
+        }
+        finally
+        {
+            // One that failed may fail again.
+            if (connection is not null)
+            {
+                await connection.DisposeAsync();
+            }
         }
     }
 }

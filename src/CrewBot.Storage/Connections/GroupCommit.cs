@@ -8,42 +8,30 @@ namespace CrewBot.Storage.Connections;
 /// The single writer. Changes that arrive while another is being flushed to the disk share the next flush; each has its
 /// own savepoint, so that one caller's failure is not another's.
 /// </summary>
-internal sealed class GroupCommit : IAsyncDisposable
+/// <param name="connection">Belongs to the writer from now on.</param>
+internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposable
 {
     private const int MostInGroup = 256;
+    private const string BeginSql = "BEGIN IMMEDIATE";
+    private const string CommitSql = "COMMIT";
+    private const string RollbackSql = "ROLLBACK";
+    private const string MarkSql = "SAVEPOINT one";
+    private const string KeepSql = "RELEASE one";
+    private const string UndoSql = "ROLLBACK TO one; RELEASE one";
 
-    private readonly SqliteConnection _connection;
-    private readonly SqliteCommand _begin;
-    private readonly SqliteCommand _commit;
-    private readonly SqliteCommand _rollback;
-    private readonly SqliteCommand _mark;
-    private readonly SqliteCommand _keep;
-    private readonly SqliteCommand _undo;
     private readonly ConcurrentQueue<PendingWrite> _waiting = new();
     private int _isLed;
 
-    /// <param name="connection">Belongs to the writer from now on.</param>
-    public GroupCommit(SqliteConnection connection)
-    {
-        _connection = connection;
-        _begin = Command("BEGIN IMMEDIATE");
-        _commit = Command("COMMIT");
-        _rollback = Command("ROLLBACK");
-        _mark = Command("SAVEPOINT one");
-        _keep = Command("RELEASE one");
-        _undo = Command("ROLLBACK TO one; RELEASE one");
-    }
+    internal SqliteConnection Connection => connection.Connection;
 
-    internal SqliteConnection Connection => _connection;
-
-    private bool InTransaction => raw.sqlite3_get_autocommit(_connection.Handle) == 0;
+    private bool InTransaction => raw.sqlite3_get_autocommit(Connection.Handle) == 0;
 
     /// <summary>Makes a change and waits until it is on the disk.</summary>
     /// <param name="change">Makes the change; may be run again when the group it belonged to could not be committed.</param>
     /// <param name="cancellationToken">Gives up before the change is made.</param>
-    public Task<T> RunAsync<T>(Func<SqliteConnection, Task<T>> change, CancellationToken cancellationToken)
+    public Task<T> RunAsync<T>(Func<PreparedConnection, Task<T>> change, CancellationToken cancellationToken)
     {
-        var pending = new PendingWrite<T>(() => change(_connection), cancellationToken);
+        var pending = new PendingWrite<T>(() => change(connection), cancellationToken);
         _waiting.Enqueue(pending);
 
         // Whoever finds nobody writing writes for all that have queued up by then.
@@ -55,24 +43,7 @@ internal sealed class GroupCommit : IAsyncDisposable
         return pending.Told;
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        foreach (var command in (SqliteCommand[])[_begin, _commit, _rollback, _mark, _keep, _undo])
-        {
-            await command.DisposeAsync();
-        }
-
-        await _connection.DisposeAsync();
-    }
-
-    private SqliteCommand Command(string sql)
-    {
-        var command = _connection.CreateCommand();
-#pragma warning disable CA2100 // The texts are the constants above.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        return command;
-    }
+    public ValueTask DisposeAsync() => connection.DisposeAsync();
 
     private async Task LeadAsync()
     {
@@ -135,7 +106,7 @@ internal sealed class GroupCommit : IAsyncDisposable
     {
         try
         {
-            _begin.ExecuteNonQuery();
+            connection.Execute(BeginSql);
         }
         catch (SqliteException locked)
         {
@@ -148,17 +119,17 @@ internal sealed class GroupCommit : IAsyncDisposable
         {
             foreach (var write in group)
             {
-                _mark.ExecuteNonQuery();
+                connection.Execute(MarkSql);
                 await MakeAsync(write);
                 if (!InTransaction)
                 {
                     return false;
                 }
 
-                (write.Fault is null ? _keep : _undo).ExecuteNonQuery();
+                connection.Execute(write.Fault is null ? KeepSql : UndoSql);
             }
 
-            _commit.ExecuteNonQuery();
+            connection.Execute(CommitSql);
             return true;
         }
         catch (SqliteException)
@@ -172,11 +143,11 @@ internal sealed class GroupCommit : IAsyncDisposable
     {
         try
         {
-            _begin.ExecuteNonQuery();
+            connection.Execute(BeginSql);
             await MakeAsync(write);
             if (write.Fault is null)
             {
-                _commit.ExecuteNonQuery();
+                connection.Execute(CommitSql);
             }
         }
         catch (SqliteException fault)
@@ -211,7 +182,7 @@ internal sealed class GroupCommit : IAsyncDisposable
     {
         if (InTransaction)
         {
-            _rollback.ExecuteNonQuery();
+            connection.Execute(RollbackSql);
         }
     }
 }

@@ -5,11 +5,15 @@ namespace CrewBot.Storage.Crews;
 /// <summary>A crew's own settings.</summary>
 public sealed class CrewRepository(CrewSession session)
 {
-    private const string FindSql = "SELECT units, zone, revision FROM crew WHERE id = @CrewId";
+    private const string FindSql = "SELECT units, zone, revision, emergency, contact_role FROM crew WHERE id = @CrewId";
 
     private const string SetUnitsSql = "UPDATE crew SET units = @Units, revision = revision + 1 WHERE id = @CrewId";
 
     private const string SetZoneSql = "UPDATE crew SET zone = @Zone, revision = revision + 1 WHERE id = @CrewId";
+
+    private const string SetEmergencySql = "UPDATE crew SET emergency = @Number WHERE id = @CrewId";
+
+    private const string SetContactRoleSql = "UPDATE crew SET contact_role = @Role WHERE id = @CrewId";
 
     private const string SetChannelSql = """
         INSERT INTO crew_channel (crew_id, purpose, channel) VALUES (@CrewId, @Purpose, @Channel)
@@ -22,6 +26,10 @@ public sealed class CrewRepository(CrewSession session)
     public async Task<CrewSettings> FindAsync() =>
         await session.FirstOrDefaultAsync<SettingsRow>(FindSql, new { session.CrewId }) is { } row
             ? new CrewSettings(Words.Read<UnitSystem>(row.Units), row.Zone, row.Revision)
+            {
+                Emergency = row.Emergency,
+                ContactRole = row.ContactRole,
+            }
             : CrewSettings.None;
 
     public Task SetUnitsAsync(UnitSystem units) =>
@@ -29,6 +37,12 @@ public sealed class CrewRepository(CrewSession session)
 
     /// <summary>Sets the time zone, by its name in the IANA database.</summary>
     public Task SetZoneAsync(string zone) => session.ExecuteAsync(SetZoneSql, new { session.CrewId, Zone = zone });
+
+    /// <summary>Sets the number to call for help.</summary>
+    public Task SetEmergencyAsync(string number) => session.ExecuteAsync(SetEmergencySql, new { session.CrewId, Number = number });
+
+    /// <summary>Sets the role of those who are called when a party is overdue.</summary>
+    public Task SetContactRoleAsync(string role) => session.ExecuteAsync(SetContactRoleSql, new { session.CrewId, Role = role });
 
     /// <summary>Sets where messages of one purpose go.</summary>
     public Task SetChannelAsync(string purpose, string channel) =>
@@ -38,7 +52,7 @@ public sealed class CrewRepository(CrewSession session)
     public async Task<IReadOnlyList<(string Purpose, string Channel)>> ChannelsAsync() =>
         [.. (await session.QueryAsync<ChannelRow>(ChannelsSql, new { session.CrewId })).Select(row => (row.Purpose, row.Channel))];
 
-    private sealed record SettingsRow(string? Units, string? Zone, long Revision);
+    private sealed record SettingsRow(string? Units, string? Zone, long Revision, string? Emergency, string? ContactRole);
 
     private sealed record ChannelRow(string Purpose, string Channel);
 }

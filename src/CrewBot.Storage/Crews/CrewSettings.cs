@@ -8,4 +8,10 @@ public sealed record CrewSettings(UnitSystem? Units, string? Zone, long Revision
 {
     /// <summary>What holds before anything is set.</summary>
     public static CrewSettings None { get; } = new(null, null, 0);
+
+    /// <summary>The number to call for help where the crew fishes; null when nobody said.</summary>
+    public string? Emergency { get; init; }
+
+    /// <summary>The platform's role of those who are called when a party is overdue; null when nobody said.</summary>
+    public string? ContactRole { get; init; }
 }

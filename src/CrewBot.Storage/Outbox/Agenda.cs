@@ -1,5 +1,4 @@
-using Dapper;
-using Microsoft.Data.Sqlite;
+using CrewBot.Storage.Connections;
 
 namespace CrewBot.Storage.Outbox;
 
@@ -12,8 +11,8 @@ internal static class Agenda
         WHERE post.next_at_ms IS NOT NULL ORDER BY post.next_at_ms
         """;
 
-    public static async Task<IReadOnlyList<PlaceDue>> ReadAsync(SqliteConnection connection) =>
-        [.. (await connection.QueryAsync<Row>(NextSql)).Select(row => new PlaceDue(row.Crew, row.Place, Instants.Read(row.NextAtMs)))];
+    public static IReadOnlyList<PlaceDue> Read(PreparedConnection connection) =>
+        [.. connection.Query<Row>(NextSql).Select(row => new PlaceDue(row.Crew, row.Place, Instants.Read(row.NextAtMs)))];
 
     private sealed record Row(string Crew, string Place, long NextAtMs);
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace CrewBot.Storage.Outbox;
 
 /// <summary>One thing that the bot says unasked.</summary>
@@ -8,6 +10,8 @@ namespace CrewBot.Storage.Outbox;
 /// <param name="DueAt">When its readers are to see it.</param>
 public sealed record Post(string Key, string Place, string Body, long Revision, DateTimeOffset DueAt)
 {
+    private const string AgainMark = "/again/";
+
     /// <summary>How it is said.</summary>
     public PostManner Manner { get; init; } = PostManner.Quiet;
 
@@ -35,5 +39,13 @@ public sealed record Post(string Key, string Place, string Body, long Revision, 
     /// <summary>The first revision that a platform was asked to show; it may show that one even when no answer came.</summary>
     internal long? TriedRevision { get; init; }
 
+    /// <summary>The key that it was first said under: what is said again has keys of its own, which start with that.</summary>
+    public string FirstKey => Key.IndexOf(AgainMark, StringComparison.Ordinal) is var mark and >= 0 ? Key[..mark] : Key;
+
     internal long Id { get; init; }
+
+    /// <summary>The key under which it is said the next time.</summary>
+    internal string NextKey => Key == FirstKey
+        ? $"{Key}{AgainMark}2"
+        : string.Create(CultureInfo.InvariantCulture, $"{FirstKey}{AgainMark}{long.Parse(Key.AsSpan(FirstKey.Length + AgainMark.Length), CultureInfo.InvariantCulture) + 1}");
 }

@@ -14,4 +14,10 @@ public sealed record PostManner
 
     /// <summary>The least time between two edits: what is said in between is said with the next.</summary>
     public TimeSpan Gap { get; init; }
+
+    /// <summary>
+    /// Said anew, as a message of its own, every so often until it is taken back or said otherwise; null for once. What fell
+    /// due again while nobody could be reached is said once.
+    /// </summary>
+    public TimeSpan? Again { get; init; }
 }

@@ -157,7 +157,7 @@ public sealed class PostPump(Database database, IPostSender sender, TimeProvider
         if (fault is PostRefusedException || attempts >= MostAttempts)
         {
             log.LogWarning("Post {Key} to {Place} was given up: {Reason}", post.Key, post.Place, fault.Message);
-            await NoteAsync(crew, posts => posts.GiveUpAsync(post, fault.Message));
+            await NoteAsync(crew, posts => posts.GiveUpAsync(post, fault.Message, clock.GetUtcNow()));
         }
         else
         {

@@ -12,7 +12,7 @@ public sealed class PostRepository(CrewSession session)
     private const int NonceLength = 25;
 
     private const string Columns = """
-        id, key, place, body, revision, notifies, late_line, gap_ms, withdrawn, due_at_ms, next_at_ms, nonce,
+        id, key, place, body, revision, notifies, late_line, gap_ms, again_ms, withdrawn, due_at_ms, next_at_ms, nonce,
         tried_revision, shown_revision, shown_at_ms, message_place, message_id, attempts, fault
         """;
 
@@ -35,13 +35,13 @@ public sealed class PostRepository(CrewSession session)
         "SELECT MAX(next_at_ms) FROM post WHERE crew_id = @CrewId AND place = @Place AND attempts > 0 AND next_at_ms IS NOT NULL";
 
     private const string AddSql = """
-        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, due_at_ms, next_at_ms, nonce)
-        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GapMs, @DueAtMs, @NextAtMs, @Nonce)
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GapMs, @AgainMs, @DueAtMs, @NextAtMs, @Nonce)
         """;
 
     private const string ReplaceSql = """
         UPDATE post SET place = @Place, body = @Body, revision = revision + 1, notifies = @Notifies, late_line = @LateLine,
-            gap_ms = @GapMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
+            gap_ms = @GapMs, again_ms = @AgainMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
         WHERE crew_id = @CrewId AND id = @Id
         """;
 
@@ -49,6 +49,17 @@ public sealed class PostRepository(CrewSession session)
         UPDATE post SET withdrawn = 1, next_at_ms = COALESCE(next_at_ms, shown_at_ms), due_at_ms = COALESCE(shown_at_ms, due_at_ms),
             attempts = CASE WHEN next_at_ms IS NULL THEN 0 ELSE attempts END
         WHERE crew_id = @CrewId AND id = @Id
+        """;
+
+    private const string UnderSql =
+        $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND key >= @From AND key < @Until ORDER BY key";
+
+    // What was taken back or said otherwise meanwhile is not said again.
+    private const string AgainSql = """
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        SELECT crew_id, @Key, place, body, notifies, late_line, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
+        WHERE crew_id = @CrewId AND id = @Id AND again_ms IS NOT NULL AND withdrawn = 0
+        ON CONFLICT (crew_id, key) DO NOTHING
         """;
 
     private const string RemoveSql = "DELETE FROM post WHERE crew_id = @CrewId AND id = @Id";
@@ -109,9 +120,10 @@ public sealed class PostRepository(CrewSession session)
             manner.Notifies,
             manner.LateLine,
             GapMs = (long)manner.Gap.TotalMilliseconds,
+            AgainMs = (long?)manner.Again?.TotalMilliseconds,
             DueAtMs = dueMs,
             NextAtMs = next,
-            Nonce = Guid.NewGuid().ToString("N")[..NonceLength],
+            Nonce = NewNonce(),
 
             // One that was given up gets a new chance.
             Attempts = said?.NextAtMs is null ? 0 : said.Attempts,
@@ -137,11 +149,16 @@ public sealed class PostRepository(CrewSession session)
     /// <summary>What was said under a key; null for nothing.</summary>
     public async Task<Post?> FindAsync(string key) => (await RowAsync(key))?.ToPost();
 
+    /// <summary>What was said under keys that start so, whatever became of it; in the order of the keys.</summary>
+    /// <param name="prefix">The start of the keys, such as <c>trip/7/</c>.</param>
+    public Task<IReadOnlyList<Post>> UnderAsync(string prefix) =>
+        PostsAsync(UnderSql, new { session.CrewId, From = prefix, Until = $"{prefix[..^1]}{(char)(prefix[^1] + 1)}" });
+
     /// <summary>What its readers do not see yet, reminders for later days included; oldest first.</summary>
-    public Task<IReadOnlyList<Post>> PendingAsync() => PostsAsync(PendingSql);
+    public Task<IReadOnlyList<Post>> PendingAsync() => PostsAsync(PendingSql, new { session.CrewId });
 
     /// <summary>What was given up, oldest first: a dead letter gets a new chance when it is said again.</summary>
-    public Task<IReadOnlyList<Post>> DeadAsync() => PostsAsync(DeadSql);
+    public Task<IReadOnlyList<Post>> DeadAsync() => PostsAsync(DeadSql, new { session.CrewId });
 
     /// <summary>Forgets what was shown or given up before an instant.</summary>
     public Task ForgetAsync(DateTimeOffset before) =>
@@ -155,16 +172,23 @@ public sealed class PostRepository(CrewSession session)
     internal Task TriedAsync(Post post) => session.ExecuteAsync(TriedSql, new { session.CrewId, post.Id, post.Revision });
 
     /// <summary>Notes what its readers see.</summary>
-    internal Task ShownAsync(Post post, PostMessage message, long revision, DateTimeOffset at) => session.ExecuteAsync(
-        ShownSql,
-        new { session.CrewId, post.Id, MessagePlace = message.Place, MessageId = message.Id, Revision = revision, AtMs = Instants.Write(at) });
+    internal async Task ShownAsync(Post post, PostMessage message, long revision, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(
+            ShownSql,
+            new { session.CrewId, post.Id, MessagePlace = message.Place, MessageId = message.Id, Revision = revision, AtMs = Instants.Write(at) });
+        await SayAgainAsync(post, at);
+    }
 
     /// <summary>Removes what was taken back.</summary>
     internal Task RemoveAsync(Post post) => session.ExecuteAsync(RemoveSql, new { session.CrewId, post.Id });
 
-    /// <summary>Gives a post up.</summary>
-    internal Task GiveUpAsync(Post post, string fault) =>
-        session.ExecuteAsync(FailedSql, new { session.CrewId, post.Id, NextAtMs = (long?)null, Fault = fault });
+    /// <summary>Gives a post up; what is to be said again gets its next chance at its next time.</summary>
+    internal async Task GiveUpAsync(Post post, string fault, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(FailedSql, new { session.CrewId, post.Id, NextAtMs = (long?)null, Fault = fault });
+        await SayAgainAsync(post, at);
+    }
 
     /// <summary>Puts a post off, and with it all that follows it in its place.</summary>
     internal async Task PutOffAsync(Post post, DateTimeOffset until, string fault)
@@ -173,8 +197,23 @@ public sealed class PostRepository(CrewSession session)
         await session.ExecuteAsync(HoldSql, new { session.CrewId, post.Place, UntilMs = Instants.Write(until) });
     }
 
+    private async Task SayAgainAsync(Post post, DateTimeOffset at)
+    {
+        if (post.Manner.Again is not { } again)
+        {
+            return;
+        }
+
+        var rounds = Math.Max(1, (long)Math.Floor((at - post.DueAt) / again) + 1);
+        await session.ExecuteAsync(
+            AgainSql, new { session.CrewId, post.Id, Key = post.NextKey, DueAtMs = Instants.Write(post.DueAt + (rounds * again)), Nonce = NewNonce() });
+        session.RingAfterwards();
+    }
+
     private Task<PostRow?> RowAsync(string key) => session.FirstOrDefaultAsync<PostRow>(FindSql, new { session.CrewId, Key = key });
 
-    private async Task<IReadOnlyList<Post>> PostsAsync(string sql) =>
-        [.. (await session.QueryAsync<PostRow>(sql, new { session.CrewId })).Select(row => row.ToPost())];
+    private static string NewNonce() => Guid.NewGuid().ToString("N")[..NonceLength];
+
+    private async Task<IReadOnlyList<Post>> PostsAsync(string sql, object parameters) =>
+        [.. (await session.QueryAsync<PostRow>(sql, parameters)).Select(row => row.ToPost())];
 }

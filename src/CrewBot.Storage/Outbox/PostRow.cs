@@ -10,6 +10,7 @@ internal sealed record PostRow(
     long Notifies,
     string? LateLine,
     long GapMs,
+    long? AgainMs,
     long Withdrawn,
     long DueAtMs,
     long? NextAtMs,
@@ -29,7 +30,7 @@ internal sealed record PostRow(
     {
         Id = Id,
         Nonce = Nonce,
-        Manner = new PostManner { Notifies = Notifies != 0, LateLine = LateLine, Gap = TimeSpan.FromMilliseconds(GapMs) },
+        Manner = new PostManner { Notifies = Notifies != 0, LateLine = LateLine, Gap = TimeSpan.FromMilliseconds(GapMs), Again = AgainMs is { } again ? TimeSpan.FromMilliseconds(again) : null },
         IsWithdrawn = Withdrawn != 0,
         NextAt = NextAtMs is { } next ? Instants.Read(next) : null,
         TriedRevision = TriedRevision,

@@ -20,12 +20,14 @@ internal static class HeldTables
         new(
             "catch_entry",
             "fish",
-            "UPDATE catch_entry SET note = NULL, photo = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
+            "UPDATE catch_entry SET note = NULL, photo = NULL, photo_hash = NULL WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        // Counts and the numbers of fish, which stay as the fish do.
+        new("catch_tally", "counts of fish by species and season", HeldTable.StaysSql),
         new(
             "catch_change",
             "corrections",
             """
-            UPDATE catch_change SET before = json_remove(before, '$.Note', '$.Photo')
+            UPDATE catch_change SET before = json_remove(before, '$.Note', '$.Photo', '$.PhotoHash')
             WHERE crew_id = @CrewId AND number IN (SELECT number FROM catch_entry WHERE crew_id = @CrewId AND member_id = @MemberId)
             """),
         new(
@@ -66,6 +68,20 @@ internal static class HeldTables
             "UPDATE derby_entry SET photo_hash = NULL WHERE crew_id = @CrewId AND angler_id = @MemberId")
         {
             Column = "angler_id",
+        },
+        // Whoever walks there still needs the measurement; what was said and whose words were passed on goes.
+        new(
+            "ice_report",
+            "reports of ice",
+            "UPDATE ice_report SET page = json_remove(page, '$.note', '$.photo', '$.quote.link', '$.quote.text') WHERE crew_id = @CrewId AND member_id = @MemberId"),
+        new("ice_report", "bad news of ice that they closed", HeldTable.StaysSql) { Column = "closed_by" },
+        new("ice_report", "reports of ice that they took back", HeldTable.StaysSql) { Column = "withdrawn_by" },
+        new(
+            "ice_change",
+            "what reports of ice said before they corrected them",
+            "UPDATE ice_change SET before = json_remove(before, '$.note', '$.photo', '$.quote') WHERE crew_id = @CrewId AND changed_by = @MemberId")
+        {
+            Column = "changed_by",
         },
         // The request itself is remembered a while longer: sent again, it must not bring the person back.
         new(

@@ -20,5 +20,11 @@ public sealed record Trip(long PlannedBy, long WaterId, DateTimeOffset MeetAt, D
 
     public string? Note { get; init; }
 
+    /// <summary>How deep they mean to fish, in whole nanometres; null when nobody said.</summary>
+    public long? DepthNanometres { get; init; }
+
+    /// <summary>Where it was planned, a place that posts can go to; null where there is none.</summary>
+    public string? Room { get; init; }
+
     public TripRoster Roster { get; init; } = new();
 }

@@ -1,4 +1,9 @@
 namespace CrewBot.Storage.Trips;
 
 /// <summary>What is kept of a trip as one text.</summary>
-internal sealed record TripPages(string? Place, string? Species, string? Note, TripRoster Roster);
+internal sealed record TripPages(string? Place, string? Species, string? Note, TripRoster Roster)
+{
+    public string? Room { get; init; }
+
+    public long? DepthNanometres { get; init; }
+}

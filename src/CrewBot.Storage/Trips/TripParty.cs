@@ -19,6 +19,9 @@ public sealed record TripParty(long MemberId, TripAnswer Answer, int People, int
     /// <summary>When they mean to be back; the trip's time unless they said another.</summary>
     public DateTimeOffset? DueBack { get; init; }
 
+    /// <summary>Where on the water they said they would be; null when they did not.</summary>
+    public string? Spot { get; init; }
+
     /// <summary>When they said that they are back.</summary>
     public DateTimeOffset? BackAt { get; init; }
 

@@ -22,6 +22,18 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number LIMIT 1
         """;
 
+    private const string ComingSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND water_id = @WaterId AND meet_at_ms >= @FromMs AND is_cancelled = 0
+        ORDER BY meet_at_ms, number
+        """;
+
+    private const string FindOwnSql = """
+        SELECT item.value FROM trip, json_each(trip.roster, '$.roster.items') item
+        WHERE trip.crew_id = @CrewId AND json_extract(item.value, '$.family') IS NOT NULL
+            AND json_extract(item.value, '$.kind') = @Name COLLATE NOCASE
+        ORDER BY trip.number DESC LIMIT 1
+        """;
+
     private const string SaveSql = """
         UPDATE trip SET water_id = @WaterId, meet_at_ms = @MeetAtMs, return_at_ms = @ReturnAtMs, is_cancelled = @IsCancelled, roster = @Roster
         WHERE crew_id = @CrewId AND number = @Number
@@ -44,6 +56,19 @@ public sealed class TripRepository(CrewSession session)
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
         Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
 
+    /// <summary>The trips to a water that are not cancelled and whose people meet at an instant or later.</summary>
+    public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>
+    [
+        .. (await session.QueryAsync<TripRow>(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }))
+            .Select(row => Of(row)!),
+    ];
+
+    /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
+    public async Task<TripItem?> FindOwnAsync(string name) =>
+        await session.FirstOrDefaultAsync<string>(FindOwnSql, new { session.CrewId, Name = name }) is { } item
+            ? JsonSerializer.Deserialize(item, TripJson.Default.TripItem)
+            : null;
+
     /// <summary>Keeps a trip as it has become.</summary>
     public Task SaveAsync(Trip trip) => session.ExecuteAsync(SaveSql, ParametersOf(trip));
 
@@ -56,7 +81,7 @@ public sealed class TripRepository(CrewSession session)
         MeetAtMs = trip.MeetAt.ToUnixTimeMilliseconds(),
         ReturnAtMs = trip.ReturnAt.ToUnixTimeMilliseconds(),
         trip.IsCancelled,
-        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster), TripJson.Default.TripPages),
+        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster) { Room = trip.Room, DepthNanometres = trip.DepthNanometres }, TripJson.Default.TripPages),
     };
 
     private static Trip? Of(TripRow? row)
@@ -75,6 +100,8 @@ public sealed class TripRepository(CrewSession session)
             Place = pages.Place,
             Species = pages.Species,
             Note = pages.Note,
+            Room = pages.Room,
+            DepthNanometres = pages.DepthNanometres,
             Roster = pages.Roster,
         };
     }

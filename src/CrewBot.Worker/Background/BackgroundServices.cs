@@ -11,5 +11,6 @@ internal static class BackgroundServices
     {
         services.AddSingleton<IPostSender, RoomPosts>();
         services.AddHostedService<PostService>();
+        services.AddHostedService<ForgettingService>();
     }
 }

@@ -9,13 +9,14 @@ internal sealed class ArgumentsReader
 {
     private const string Usage =
         "Type: say \"<command>\" [--json] [--crew NAME] [--as NAME] [--role owner|steward|member] [--id ID] [--at TIME] "
-        + "[--files FOLDER] [--config FILE], selfcheck, backup FILE, restore FILE [--force], or nothing for the rooms.";
+        + "[--files FOLDER] [--pictures FOLDER] [--config FILE], selfcheck, backup FILE, restore FILE [--force], demo, or nothing for the rooms.";
 
     private readonly Option<string> _crew = new("--crew") { Description = "The crew that asks (local)", HelpName = "NAME", Recursive = true };
     private readonly Option<string> _member = new("--as") { Description = "Who asks (the system's user)", HelpName = "NAME", Recursive = true };
     private readonly Option<string> _role = new("--role") { Description = "owner, steward or member (owner)", HelpName = "ROLE", Recursive = true };
     private readonly Option<string> _config = new("--config") { Description = "A configuration file", HelpName = "FILE", Recursive = true };
     private readonly Option<string> _files = new("--files") { Description = "Where files of replies are written (here)", HelpName = "FOLDER", Recursive = true };
+    private readonly Option<string> _pictures = new("--pictures") { Description = "Draw the picture of every answer, into this folder", HelpName = "FOLDER", Recursive = true };
     private readonly Argument<string> _command = new("command") { Description = "The command in quotation marks, or - to read it from standard input" };
     private readonly Option<bool> _json = new("--json") { Description = "Print the whole reply as a JSON object" };
     private readonly Option<string> _id = new("--id") { Description = "The request's id, to replay one", HelpName = "ID" };
@@ -42,9 +43,11 @@ internal sealed class ArgumentsReader
         backup.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { Copy = Copy(parsed, restores: false) }));
         var restore = new Command("restore", "Checks a backup and puts it in the database's place.") { _file, _force };
         restore.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { Copy = Copy(parsed, restores: true) }));
+        var demo = new Command("demo", "Fills a new database with an invented winter to try the log on.");
+        demo.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null) with { Demo = true }));
         _root = new RootCommand("CrewBot, the extra hand of an ice-fishing crew. Without a command it opens a room in this terminal, and joins the crew's Discord when it has a token.")
         {
-            say, selfCheck, backup, restore, _crew, _member, _role, _files, _config,
+            say, selfCheck, backup, restore, demo, _crew, _member, _role, _files, _pictures, _config,
         };
         _root.SetAction(parsed => RunAsync(() => Arguments(parsed, say: null)));
     }
@@ -101,6 +104,7 @@ internal sealed class ArgumentsReader
         return new ProcessArguments(identity, parsed.GetValue(_config), say)
         {
             FilesFolder = Path.GetFullPath(parsed.GetValue(_files) ?? "."),
+            PicturesFolder = parsed.GetValue(_pictures) is { } pictures ? Path.GetFullPath(pictures) : null,
         };
     }
 

@@ -1,7 +1,11 @@
 using CrewBot.Chat;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Worker.Background;
+using CrewBot.Worker.Demos;
+using CrewBot.Worker.Photos;
+using CrewBot.Worker.Pictures;
 using CrewBot.Worker.Rooms;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -31,11 +35,26 @@ internal static class Composition
             Zone = TimeZoneInfo.Local,
             FilesAreHere = true,
         });
-        services.AddSingleton(new FileFolder(arguments.FilesFolder));
+        services.AddSingleton(new FileFolder(arguments.FilesFolder, arguments.PicturesFolder));
+        services.AddSingleton<IPictureDrawer>(provider => new DrawingDesk(
+            Artist.Draw, provider.GetRequiredService<TimeProvider>(), provider.GetRequiredService<ILogger<DrawingDesk>>()));
+        if (settings.PhotoFolder is { } photos)
+        {
+            services.AddSingleton<IPhotoCopies>(provider => new PhotoFolder(
+                photos, settings.PhotoMegabytes * PhotoFolder.Megabyte, provider.GetRequiredService<ILogger<PhotoFolder>>()));
+        }
+
         services.AddChat(knowledge, book);
+        var drawsAll = arguments.PicturesFolder is not null;
         if (arguments.Say is not null)
         {
-            services.AddSay();
+            services.AddSay(drawsAll);
+            return builder.Build();
+        }
+
+        if (arguments.Demo)
+        {
+            services.AddSingleton<DemoOnce>();
             return builder.Build();
         }
 
@@ -46,7 +65,7 @@ internal static class Composition
 
         if (!IsService(settings, surroundings))
         {
-            services.AddTerminalRoom();
+            services.AddTerminalRoom(drawsAll);
         }
 
         services.AddBackground();

@@ -10,6 +10,12 @@ internal sealed record ProcessArguments(Identity Identity, string? ConfigFile, S
     /// <summary>The folder that files of replies are written to.</summary>
     public required string FilesFolder { get; init; }
 
+    /// <summary>The folder that pictures are written to, and every answer's picture is drawn; null to draw only what is asked for.</summary>
+    public string? PicturesFolder { get; init; }
+
+    /// <summary>Fill a new database with an invented winter instead.</summary>
+    public bool Demo { get; init; }
+
     /// <summary>A copy to make of the database or to put back instead; null for none.</summary>
     public CopyArguments? Copy { get; init; }
 }

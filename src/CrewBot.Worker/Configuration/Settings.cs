@@ -15,6 +15,12 @@ internal sealed record Settings
     /// <summary>The whole path of the database; null where this user has no place for one.</summary>
     public string? Database { get; init; }
 
+    /// <summary>The whole path of the folder in which copies of photos are kept; null for none.</summary>
+    public string? PhotoFolder { get; init; }
+
+    /// <summary>How much room those copies may take together, in megabytes.</summary>
+    public int PhotoMegabytes { get; init; } = 500;
+
     /// <summary>How to join the crew's Discord; null without a token.</summary>
     public DiscordOptions? Discord { get; init; }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using Microsoft.Extensions.Configuration;
 
@@ -11,7 +12,11 @@ internal static class SettingsReader
 
     private const string Database = SettingsSources.Section + ":Database";
 
-    private static readonly string[] Keys = [Units, KnowledgeFile, Database, .. DiscordSettingsReader.Keys];
+    private const string PhotoFolder = SettingsSources.Section + ":PhotoFolder";
+    private const string PhotoMegabytes = SettingsSources.Section + ":PhotoMegabytes";
+    private const int MostMegabytes = 1_000_000;
+
+    private static readonly string[] Keys = [Units, KnowledgeFile, Database, PhotoFolder, PhotoMegabytes, .. DiscordSettingsReader.Keys];
 
     /// <summary>Reads the configuration.</summary>
     /// <param name="file">A file named on the command line, if any.</param>
@@ -35,7 +40,9 @@ internal static class SettingsReader
         {
             Units = units ?? CrewUnits.Customary,
             KnowledgeFile = ReadPath(configuration, KnowledgeFile, faults),
-            Database = ReadDatabase(configuration, faults) ?? UserFolders.StateOf(environment, "crew.db"),
+            PhotoFolder = ReadPlace(configuration, PhotoFolder, "a folder", faults),
+            PhotoMegabytes = ReadMegabytes(configuration[PhotoMegabytes], faults),
+            Database = ReadPlace(configuration, Database, "a file", faults) ?? UserFolders.StateOf(environment, "crew.db"),
             Discord = new DiscordSettingsReader(configuration, faults).Read(units),
         };
         return new SettingsReading(faults.Count == 0 ? settings : null, faults);
@@ -57,21 +64,37 @@ internal static class SettingsReader
         }
     }
 
-    // The file need not be there yet: it is made at the first use.
-    private static string? ReadDatabase(IConfigurationRoot configuration, List<string> faults)
+    private static int ReadMegabytes(string? value, List<string> faults)
     {
-        if (configuration[Database] is not { } value)
+        if (value is null)
+        {
+            return new Settings().PhotoMegabytes;
+        }
+
+        if (int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var megabytes) && megabytes is > 0 and <= MostMegabytes)
+        {
+            return megabytes;
+        }
+
+        faults.Add($"{PhotoMegabytes} is {Quoting.Quote(value)}: write a whole number from 1 to {MostMegabytes}.");
+        return 0;
+    }
+
+    // What lies there need not be there yet: it is made at the first use.
+    private static string? ReadPlace(IConfigurationRoot configuration, string key, string what, List<string> faults)
+    {
+        if (configuration[key] is not { } value)
         {
             return null;
         }
 
         if (string.IsNullOrWhiteSpace(value) || value.Contains('\0', StringComparison.Ordinal) || value.Contains(';', StringComparison.Ordinal))
         {
-            faults.Add($"{Database} is {Quoting.Quote(value)}: write the path of a file, or leave the key out.");
+            faults.Add($"{key} is {Quoting.Quote(value)}: write the path of {what}, or leave the key out.");
             return null;
         }
 
-        return Path.GetFullPath(Path.Combine(SettingsSources.FolderOf(configuration, Database), value));
+        return Path.GetFullPath(Path.Combine(SettingsSources.FolderOf(configuration, key), value));
     }
 
     private static string? ReadPath(IConfigurationRoot configuration, string key, List<string> faults)

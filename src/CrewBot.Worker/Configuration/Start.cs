@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Worker.Demos;
 using CrewBot.Worker.Rooms;
 using CrewBot.Worker.Rooms.Rendering;
 using Microsoft.Extensions.DependencyInjection;
@@ -37,6 +38,11 @@ internal static class Start
             return await new CopyOnce(settings, surroundings).RunAsync(copy);
         }
 
+        if (arguments.Demo && DemoOnce.FindObstacle(settings) is { } obstacle)
+        {
+            return Refuse([obstacle], surroundings);
+        }
+
         var (knowledge, faults) = KnowledgeFile.Read(settings.KnowledgeFile);
         if (knowledge is null)
         {
@@ -48,6 +54,11 @@ internal static class Start
         if (arguments.Say is { } say)
         {
             return await host.Services.GetRequiredService<SayOnce>().RunAsync(say, CancellationToken.None);
+        }
+
+        if (arguments.Demo)
+        {
+            return await host.Services.GetRequiredService<DemoOnce>().RunAsync(CancellationToken.None);
         }
 
         var discord = host.Services.GetService<DiscordRoomService>();

@@ -4,9 +4,12 @@ using CrewBot.Chat.Commands;
 namespace CrewBot.Worker.Rooms;
 
 /// <summary>Answers what is typed in a room: commands, the room's own words, and the buttons of the last answer.</summary>
-internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher, Caller caller, TimeProvider clock)
+internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher, IPictureDrawer drawer, Caller caller, TimeProvider clock)
 {
     private Reply _last = new();
+
+    /// <summary>Whether the pictures of every answer are drawn, or only when somebody asks for them.</summary>
+    public bool DrawsAll { get; set; }
 
     /// <summary>Answers one line.</summary>
     /// <param name="line">As typed; not blank.</param>
@@ -21,6 +24,8 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             RoomWord.Help => HelpReply.For(said, catalog),
             RoomWord.Why => Explanation.Of(_last),
             RoomWord.Share => Shared(),
+            RoomWord.PicturesOn => await DrawAllAsync(cancellationToken),
+            RoomWord.PicturesOff => DrawNone(),
             _ => await AskAsync(said, id: null, at: null, cancellationToken),
         };
     }
@@ -55,7 +60,7 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             _last = reply;
         }
 
-        return reply;
+        return DrawsAll ? await drawer.IllustrateAsync(reply, cancellationToken) : reply;
     }
 
     /// <summary>Everything that can be pressed under an answer, in the order of its numbers: buttons, then the choices of lists.</summary>
@@ -71,9 +76,27 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         ActionKind.Run => await AskAsync(new TypedCommand(action.Path, action.Options), id: null, at: null, cancellationToken),
         ActionKind.Why => Explanation.Of(_last),
         ActionKind.Share => Shared(),
+        ActionKind.Picture => await PictureAsync(cancellationToken),
         ActionKind.Form => FormOf(action),
         _ => throw new InvalidOperationException($"No button does {action.Kind}."),
     };
+
+    private async Task<Reply> DrawAllAsync(CancellationToken cancellationToken)
+    {
+        DrawsAll = true;
+        var now = new Reply { Headline = "Pictures are drawn with every answer that has one; pictures:off ends it." };
+        return _last.Pictures.Count == 0 ? now : (await PictureAsync(cancellationToken)) with { Headline = now.Headline };
+    }
+
+    private Reply DrawNone()
+    {
+        DrawsAll = false;
+        return new Reply { Headline = "Pictures are drawn when you press Picture." };
+    }
+
+    // The words stand above already.
+    private Task<Reply> PictureAsync(CancellationToken cancellationToken) => drawer.IllustrateAsync(
+        new Reply { Headline = _last.Headline, Pictures = _last.Pictures }, cancellationToken);
 
     // What a form would ask for is a line to type here.
     private static Reply FormOf(ReplyAction form)

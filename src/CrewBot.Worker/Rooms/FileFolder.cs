@@ -5,7 +5,8 @@ namespace CrewBot.Worker.Rooms;
 
 /// <summary>The folder that files of replies are written to. What is there already stays as it is.</summary>
 /// <param name="path">The folder; made when there is none.</param>
-internal sealed class FileFolder(string path)
+/// <param name="pictures">Another folder for pictures; null for the same.</param>
+internal sealed class FileFolder(string path, string? pictures = null)
 {
     private const int MostOfAName = 1000;
 
@@ -18,22 +19,27 @@ internal sealed class FileFolder(string path)
             return reply;
         }
 
+        var arePictures = reply.Files.All(file => file.IsPicture);
         try
         {
-            Directory.CreateDirectory(path);
             return reply with { Lines = [.. reply.Lines, .. reply.Files.Select(file => $"Written: {Save(file)}")], Files = [] };
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return Reply.Refuse($"The file can't be written to {path}: {fault.Message} Choose another folder with --files.");
+            var problem = arePictures
+                ? $"The picture can't be written to {pictures ?? path}: {fault.Message} Choose another folder with --pictures."
+                : $"The file can't be written to {path}: {fault.Message} Choose another folder with --files.";
+            return arePictures ? reply with { Lines = [.. reply.Lines, problem], Files = [] } : Reply.Refuse(problem);
         }
     }
 
     private string Save(ReplyFile file)
     {
+        var folder = file.IsPicture ? pictures ?? path : path;
+        Directory.CreateDirectory(folder);
         for (var number = 1; ; number++)
         {
-            var target = Path.Combine(path, Numbered(Path.GetFileName(file.Name), number));
+            var target = Path.Combine(folder, Numbered(Path.GetFileName(file.Name), number));
             try
             {
                 using var stream = new FileStream(target, Options());

@@ -39,6 +39,7 @@ internal static class HelpReply
             "why: the reasons and figures behind the last answer",
             "share: the last answer as the crew would see it",
             "1, 2, …: press a button under the last answer; its name does too",
+            "pictures:on, pictures:off: whether every answer's picture is drawn, or only when you press Picture",
             "exit: leave the room",
         ],
     };

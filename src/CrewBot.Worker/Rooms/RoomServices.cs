@@ -13,18 +13,19 @@ namespace CrewBot.Worker.Rooms;
 internal static class RoomServices
 {
     /// <summary>Adds what answers one command.</summary>
-    public static void AddSay(this IServiceCollection services)
+    public static void AddSay(this IServiceCollection services, bool drawsAll)
     {
-        services.AddSingleton<Conversation>();
+        services.AddConversation(drawsAll);
         services.AddSingleton<SayOnce>();
     }
 
     /// <summary>Adds the room in this terminal, which opens as soon as the host runs.</summary>
-    public static void AddTerminalRoom(this IServiceCollection services)
+    public static void AddTerminalRoom(this IServiceCollection services, bool drawsAll)
     {
-        services.AddSingleton<Conversation>();
+        services.AddConversation(drawsAll);
         services.AddSingleton(provider => ConsoleOutput.Open(provider.GetRequiredService<Surroundings>()));
         services.AddSingleton<ReplyRenderer>();
+        services.AddSingleton<InlinePictures>();
         services.AddSingleton(LinesFor);
         services.AddSingleton<IChatPost, TerminalPosts>();
         services.AddSingleton<TerminalRoom>();
@@ -40,6 +41,13 @@ internal static class RoomServices
         services.AddSingleton<DiscordRoomService>();
         services.AddHostedService(provider => provider.GetRequiredService<DiscordRoomService>());
     }
+
+    private static void AddConversation(this IServiceCollection services, bool drawsAll) => services.AddSingleton(provider =>
+    {
+        var conversation = ActivatorUtilities.CreateInstance<Conversation>(provider);
+        conversation.DrawsAll = drawsAll;
+        return conversation;
+    });
 
     // A line is edited where a person sees it and the terminal can move its cursor.
     private static ILineSource LinesFor(IServiceProvider services)

@@ -7,5 +7,7 @@ internal enum RoomWord
     Help,
     Why,
     Share,
+    PicturesOn,
+    PicturesOff,
     Leave,
 }

@@ -17,8 +17,8 @@ internal sealed class SayOnce(Conversation conversation, FileFolder folder, Surr
             : await conversation.AskAsync(command, say.Id, say.At, cancellationToken);
         try
         {
-            // An object holds its files itself.
-            reply = say.Json ? reply : folder.Save(reply!);
+            // An object holds its files itself, unless somebody said where its pictures shall go.
+            reply = say.Json && !conversation.DrawsAll ? reply : folder.Save(reply!);
             Print(reply!, say.Json);
         }
         catch (IOException)

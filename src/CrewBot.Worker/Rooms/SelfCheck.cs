@@ -1,5 +1,6 @@
 using CrewBot.Discord;
 using CrewBot.Worker.Configuration;
+using CrewBot.Worker.Photos;
 using CrewBot.Worker.Rooms.Rendering;
 
 namespace CrewBot.Worker.Rooms;
@@ -12,21 +13,33 @@ internal sealed class SelfCheck(Settings settings, Surroundings surroundings)
     public async Task<int> RunAsync(CancellationToken cancellationToken)
     {
         // A configuration with a fault in it stops the start before this.
-        Print(new Finding("configuration", true, "ok"));
-        if (settings.Discord is not { } discord)
+        var findings = new List<Finding> { new("configuration", true, "ok") };
+        findings.AddRange(await new DatabaseCheck(settings.Database, TimeProvider.System).RunAsync(cancellationToken));
+        if (settings.PhotoFolder is { } photos)
         {
-            Print(new Finding(
-                "bot token", true, "none is given, so only the terminal room opens; docs/discord-setup.md says how to get one"));
-            return ExitCode.Answered;
+            var used = PhotoFolder.Used(photos) / PhotoFolder.Megabyte;
+            findings.Add(used < settings.PhotoMegabytes
+                ? new("photos", true, $"ok, copies in {photos} take {used} MB of {settings.PhotoMegabytes}")
+                : new("photos", false, $"copies in {photos} take all of their {settings.PhotoMegabytes} MB: raise CrewBot:PhotoMegabytes, or move old ones away"));
         }
 
-        var findings = await new ApiCheck(discord, TimeProvider.System).RunAsync(cancellationToken);
+        findings.ForEach(Print);
+        var room = await RoomAsync(cancellationToken);
+        return findings.All(finding => finding.IsWell) && room.All(finding => finding.IsWell) ? ExitCode.Answered : ExitCode.Refused;
+    }
+
+    // Its lines come one after the other from the network, after what is known at once.
+    private async Task<IReadOnlyList<Finding>> RoomAsync(CancellationToken cancellationToken)
+    {
+        IReadOnlyList<Finding> findings = settings.Discord is { } discord
+            ? await new ApiCheck(discord, TimeProvider.System).RunAsync(cancellationToken)
+            : [new("bot token", true, "none is given, so only the terminal room opens; docs/discord-setup.md says how to get one")];
         foreach (var finding in findings)
         {
             Print(finding);
         }
 
-        return findings.All(finding => finding.IsWell) ? ExitCode.Answered : ExitCode.Refused;
+        return findings;
     }
 
     private void Print(Finding finding) =>

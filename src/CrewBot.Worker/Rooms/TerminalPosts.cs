@@ -20,7 +20,8 @@ internal sealed class TerminalPosts(ILineSource lines, ReplyRenderer renderer, S
 
     public Task<Posted> PostAsync(string place, string key, Reply reply, bool notifies, CancellationToken cancellationToken)
     {
-        Show(notifies ? $"{place}, attention" : place, key, reply);
+        var mark = notifies ? $"{place}, attention" : place;
+        Show(reply.Calls is { } role ? $"{mark} @{role}" : mark, key, reply);
         return Task.FromResult(new Posted(place, key));
     }
 

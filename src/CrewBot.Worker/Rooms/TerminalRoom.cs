@@ -7,7 +7,7 @@ namespace CrewBot.Worker.Rooms;
 
 /// <summary>The room in this terminal: takes line after line and answers each, until there are no more.</summary>
 internal sealed class TerminalRoom(
-    ILineSource lines, Conversation conversation, FileFolder folder, ReplyRenderer renderer, Surroundings surroundings,
+    ILineSource lines, Conversation conversation, FileFolder folder, ReplyRenderer renderer, InlinePictures inline, Surroundings surroundings,
     IHostApplicationLifetime lifetime)
     : BackgroundService
 {
@@ -52,7 +52,7 @@ internal sealed class TerminalRoom(
                 continue;
             }
 
-            if (await conversation.AnswerAsync(line, stoppingToken) is not { } reply || !TryShow(folder.Save(reply), number))
+            if (await conversation.AnswerAsync(line, stoppingToken) is not { } reply || !TryShow(reply, number))
             {
                 return;
             }
@@ -71,7 +71,7 @@ internal sealed class TerminalRoom(
     {
         try
         {
-            Show(reply, lineNumber);
+            Show(folder.Save(reply), reply.Files.Where(file => file.IsPicture), lineNumber);
             return true;
         }
         catch (IOException)
@@ -81,13 +81,18 @@ internal sealed class TerminalRoom(
         }
     }
 
-    private void Show(Reply reply, int lineNumber)
+    private void Show(Reply reply, IEnumerable<ReplyFile> pictures, int lineNumber)
     {
         if (reply.Problem is not { } problem)
         {
             lines.WriteAbove(() =>
             {
                 renderer.Write(reply, withActions: true);
+                foreach (var picture in pictures)
+                {
+                    inline.Write(picture);
+                }
+
                 surroundings.Output.WriteLine();
             });
         }

@@ -58,7 +58,7 @@ public sealed class BoardsTests
             if (measured.Count > 0)
             {
                 var longest = measured.Max(pair => pair.one.Quarters!.Value);
-                expected.Add($"Longest {name}: {Inches(longest)}, {Names(measured.Where(pair => pair.one.Quarters == longest).Select(pair => $"{People[pair.one.Angler]} (#{pair.number})"))}.");
+                expected.Add($"Longest {name}: {Inches(longest)}, {Names(measured.Where(pair => pair.one.Quarters == longest).OrderByDescending(pair => pair.one.HoursAgo).DistinctBy(pair => pair.one.Angler).Select(pair => $"{People[pair.one.Angler]} (#{pair.number})"))}.");
             }
         }
 

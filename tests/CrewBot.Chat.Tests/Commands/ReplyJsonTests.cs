@@ -7,7 +7,7 @@ namespace CrewBot.Chat.Tests.Commands;
 public sealed class ReplyJsonTests(ChatFixture chat)
 {
     private static readonly string[] Keys =
-        ["headline", "lines", "figures", "reasons", "cautions", "pictures", "files", "actions", "choices", "audience", "problem"];
+        ["headline", "lines", "struck", "figures", "reasons", "cautions", "pictures", "files", "actions", "choices", "audience", "problem"];
 
     [Fact]
     public void Write_FullReply_HasEveryKeyByItsName()
@@ -19,7 +19,7 @@ public sealed class ReplyJsonTests(ChatFixture chat)
             Figures = [new Figure("drop.time", 8.25, "s")],
             Reasons = ["because"],
             Cautions = ["careful"],
-            Pictures = [new Picture("rig", "A rig")],
+            Pictures = [new Picture { Kind = "rig", AlternativeText = "A rig" }],
             Files = [new ReplyFile("catches.csv", "text/csv", "a,b"u8.ToArray())],
             Actions = [new ReplyAction("One up", ActionKind.Run, "rig plan", new Dictionary<string, string> { ["species"] = "walleye" })],
             Audience = Audience.Crew,

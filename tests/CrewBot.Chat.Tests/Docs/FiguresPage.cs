@@ -4,6 +4,7 @@ using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Learning;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
@@ -33,7 +34,7 @@ internal static class FiguresPage
     public static IReadOnlyList<FigureKey> All { get; } =
     [
         .. RigFigures.All, .. CatchFigures.All, .. DerbyFigures.All, .. PrivacyFigures.All, .. TripFigures.All, .. BoxFigures.All,
-        .. LearnFigures.All,
+        .. LearnFigures.All, .. IceFigures.All,
     ];
 
     public static string Write()

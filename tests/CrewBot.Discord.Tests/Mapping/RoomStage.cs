@@ -25,7 +25,7 @@ internal sealed class RoomStage : IAsyncDisposable
             ApiBaseAddress = server.ApiAddress,
             TestGuildId = testGuild,
         };
-        _room = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, clock, Logs);
+        _room = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Drawer, clock, Logs);
         Run = _room.RunAsync(_stopping.Token);
     }
 
@@ -73,7 +73,7 @@ internal sealed class RoomStage : IAsyncDisposable
             Token = new BotToken(Server.Settings.Token),
             ApiBaseAddress = Server.ApiAddress,
         };
-        using var second = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, TimeProvider.System, Logs);
+        using var second = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Drawer, TimeProvider.System, Logs);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
         var running = second.RunAsync(stop.Token);
         await Server.NextActiveAsync(cancellationToken);

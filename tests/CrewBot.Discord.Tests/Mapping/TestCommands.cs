@@ -1,6 +1,7 @@
 using CrewBot.Chat;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Discord.Tests.Fakes;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 
@@ -26,6 +27,9 @@ internal sealed class TestCommands : ICommandHandler
     /// <summary>What the bendable command does.</summary>
     public Func<Request, CancellationToken, Task<Reply>> Work { get; set; } =
         static (_, _) => Task.FromResult(new Reply { Headline = "Done", Lines = ["One line."] });
+
+    /// <summary>What becomes of pictures.</summary>
+    public FakeDrawer Drawer { get; } = new();
 
     public CommandInfo Info { get; } = new(
         Path,

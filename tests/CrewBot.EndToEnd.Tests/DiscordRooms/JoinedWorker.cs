@@ -8,8 +8,6 @@ namespace CrewBot.EndToEnd.Tests.DiscordRooms;
 /// <summary>The built program as a service, joined to the stand-in.</summary>
 internal sealed class JoinedWorker : IAsyncDisposable
 {
-    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "CrewBot.Worker.dll");
-
     private readonly Process _process;
     private readonly Task<string> _output;
     private readonly Task<string> _error;
@@ -17,15 +15,15 @@ internal sealed class JoinedWorker : IAsyncDisposable
     private JoinedWorker(StandInServer server, string token, string[] arguments)
     {
         Server = server;
-        var start = new ProcessStartInfo("dotnet", [Program, .. arguments])
+        _process = EndToEnd.Tests.Worker.Start(new WorkerCall
         {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        start.Environment["CREWBOT_DISCORD__TOKEN"] = token;
-        start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
-        _process = Process.Start(start)!;
+            Arguments = arguments,
+            Environment = new Dictionary<string, string>
+            {
+                ["CREWBOT_DISCORD__TOKEN"] = token,
+                ["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString(),
+            },
+        });
         _process.StandardInput.Close(); // as a service has it
         _output = _process.StandardOutput.ReadToEndAsync();
         _error = _process.StandardError.ReadToEndAsync();

@@ -96,19 +96,6 @@ public sealed class CatchRepositoryTests : DatabaseTest
     }
 
     [Fact]
-    public async Task BetweenAsync_BothEndsIncluded()
-    {
-        foreach (var hour in (int[])[0, 1, 2, 3])
-        {
-            await AddAsync(Fish(20 + hour) with { CaughtAt = Noon.AddHours(hour) });
-        }
-
-        var found = await ReadAsync(Alpha, session => new CatchRepository(session).BetweenAsync(Noon.AddHours(1), Noon.AddHours(2), null));
-
-        Assert.Equal([21m, 22m], found.Select(logged => logged.Entry.Length!.Value.Number));
-    }
-
-    [Fact]
     public async Task OpenOfAsync_LinesDownAndUp_ListsOnlyTheOpenOnes()
     {
         var first = await WriteAsync(Alpha, session => new LineSpellRepository(session).AddAsync(_ana, null, "small-jig", 2, Noon));

@@ -98,6 +98,42 @@ public sealed class PostPumpTests : PumpTest
     }
 
     [Fact(Timeout = Limit)]
+    public async Task Run_SaidAgain_IsANewMessageEachTimeUntilItIsSaidOtherwise()
+    {
+        var alarm = new PostManner { Notifies = true, Again = TimeSpan.FromMinutes(30) };
+        await SayAsync("trip/1/overdue", "overdue", manner: alarm);
+        await using var pump = Run();
+        Assert.Equal("show alpha trip-channel overdue", await NextAsync());
+        await SettledAsync("trip/1/overdue/again/2", post => post?.NextAt == Morning.AddMinutes(30));
+
+        // Two rounds went by unsaid: one message stands for both, and the rhythm stays.
+        Advance(TimeSpan.FromMinutes(70));
+        Assert.Equal("show alpha trip-channel overdue", await NextAsync());
+        await SettledAsync("trip/1/overdue/again/3", post => post?.NextAt == Morning.AddMinutes(90));
+        await TakeBackAsync("trip/1/overdue/again/3");
+        await SayAsync("trip/1/overdue", "back");
+
+        Assert.Equal("edit alpha m1 back", await NextAsync());
+        await SettledAsync("trip/1/overdue", post => post is { NextAt: null });
+        Assert.Equal(
+            ["trip/1/overdue", "trip/1/overdue/again/2"],
+            (await ReadAsync(Alpha, session => new PostRepository(session).UnderAsync("trip/1/"))).Select(post => post.Key));
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task Run_SaidAgainAndRefused_GetsItsNextChance()
+    {
+        Sender.FailAt("trip-channel", new PostRefusedException("no such channel"));
+        await SayAsync("trip/1/overdue", "overdue", manner: new PostManner { Again = TimeSpan.FromMinutes(30) });
+        await using var pump = Run();
+        await NextAsync();
+        await SettledAsync("trip/1/overdue/again/2", post => post is not null);
+
+        Advance(TimeSpan.FromMinutes(30));
+        Assert.Equal("show alpha trip-channel overdue", await NextAsync());
+    }
+
+    [Fact(Timeout = Limit)]
     public async Task TakeBackAsync_NotShownYet_IsNeverSaid()
     {
         await SayAsync("trip/1/overdue", "overdue!", due: Morning.AddHours(1));

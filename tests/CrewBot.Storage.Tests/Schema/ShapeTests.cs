@@ -134,6 +134,57 @@ public sealed class ShapeTests : IDisposable
         Assert.Null(fish.Entry.SpotId);
     }
 
+    [Fact]
+    public async Task OpenAsync_FileOfTheNinthShapeWithCatchesInIt_TalliesThemBySeason()
+    {
+        // 1 July 2026, 04:59:59 and 05:00 in UTC: the first second of the season where the clock stands at UTC-5, and the last before it.
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 9);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key) VALUES (1, 'alpha');
+                INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
+                INSERT INTO catch_entry (crew_id, number, member_id, species, length_nm, length_unit, caught_at_ms, offset_min, logged_at_ms, voided_at_ms)
+                VALUES (1, 1, 1, 'walleye', 500000000, 'mm', 1782881999000, -300, 1, NULL),
+                    (1, 2, 1, 'walleye', 600000000, 'mm', 1782882000000, -300, 1, NULL),
+                    (1, 3, 1, 'walleye', 600000000, 'mm', 1782881999000, -299, 1, NULL),
+                    (1, 4, 1, 'walleye', NULL, NULL, 1782882000000, -300, 1, NULL),
+                    (1, 5, 1, 'walleye', 900000000, 'mm', 1782882000000, -300, 1, 2);
+                """);
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        var seasons = await database.ReadAsync(
+            "alpha",
+            async session => (
+                await new TallyRepository(session).OfSeasonAsync(2025), await new TallyRepository(session).OfSeasonAsync(2026)),
+            Cancellation);
+        Assert.Equal([new CatchTally(1, "Ana", "walleye", 1, 500_000_000, 500_000_000, 1)], seasons.Item1);
+        Assert.Equal([new CatchTally(1, "Ana", "walleye", 3, 1_200_000_000, 600_000_000, 3)], seasons.Item2);
+    }
+
+    [Fact]
+    public async Task OpenAsync_FileOfTheTenthShapeWithAPhotoInIt_KeepsItsLinkWithoutAHash()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 10);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key) VALUES (1, 'alpha');
+                INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
+                INSERT INTO catch_entry (crew_id, number, member_id, species, caught_at_ms, offset_min, logged_at_ms, photo)
+                VALUES (1, 1, 1, 'walleye', 1, -360, 2, 'https://files.example.test/1.jpg');
+                """);
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        var fish = await database.ReadAsync(
+            "alpha", session => new CatchRepository(session).FindByPhotoAsync("https://files.example.test/1.jpg", null), Cancellation);
+        Assert.Equal((1, null), (fish!.Number, fish.Entry.PhotoHash));
+    }
+
     public void Dispose() => _folder.Dispose();
 
     private SqliteConnection Open()

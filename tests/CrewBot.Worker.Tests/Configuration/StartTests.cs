@@ -40,6 +40,33 @@ public sealed class StartTests
     }
 
     [Fact]
+    public async Task Say_Pictures_DrawsIntoTheFolderAndSaysWhere()
+    {
+        using var folder = new TemporaryFolder();
+        var desk = new Desk { Width = 400 };
+
+        Assert.Equal(0, await desk.StartAsync("say", Ask, "--pictures", folder.Path));
+
+        var drawn = folder.File("rig.png");
+        Assert.Contains($"Written: {drawn}", desk.Output, StringComparison.Ordinal);
+        Assert.Equal("\u0089PNG", System.Text.Encoding.Latin1.GetString(await File.ReadAllBytesAsync(drawn, TestContext.Current.CancellationToken))[..4]);
+    }
+
+    [Fact]
+    public async Task Say_PicturesAsJson_HoldsPathAndAlternativeTextButNoBytes()
+    {
+        using var folder = new TemporaryFolder();
+        var desk = new Desk();
+
+        Assert.Equal(0, await desk.StartAsync("say", "--json", Ask, "--pictures", folder.Path));
+
+        var reply = JsonDocument.Parse(desk.Output).RootElement;
+        Assert.Empty(reply.GetProperty("files").EnumerateArray());
+        Assert.Contains("weakest", reply.GetProperty("pictures")[0].GetProperty("alternativeText").GetString(), StringComparison.Ordinal);
+        Assert.True(File.Exists(folder.File("rig.png")));
+    }
+
+    [Fact]
     public async Task Say_Dash_ReadsTheCommandFromStandardInput()
     {
         var desk = new Desk { Input = Ask + "\n" };

@@ -29,6 +29,7 @@ internal static class Commands
             Lines = ["Line: 10-lb braid"],
             Reasons = ["Spoon: it calls from afar."],
             Cautions = ["Mind the trebles."],
+            Pictures = [new Picture { Kind = "rig", AlternativeText = "A rig." }],
             Figures =
             [
                 new("drop.time", 12.34567, "s"), new("lure.wet-weight", 0.0164123, "N"), new("hole.margin", 117.7, "mm"),
@@ -39,6 +40,7 @@ internal static class Commands
                 new("One up", ActionKind.Run, "rig plan", new Dictionary<string, string> { ["species"] = "northern pike" }),
                 new("Why", ActionKind.Why, "rig plan"),
                 new("Share", ActionKind.Share, "rig plan"),
+                new("Picture", ActionKind.Picture, "rig plan"),
             ],
         });
     }

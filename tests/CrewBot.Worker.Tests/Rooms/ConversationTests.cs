@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Worker.Rooms;
+using CrewBot.Worker.Tests.Pictures;
 
 namespace CrewBot.Worker.Tests.Rooms;
 
@@ -13,7 +14,7 @@ public sealed class ConversationTests
     {
         var catalog = Commands.Catalog();
         var caller = new Caller("Tamarack Bay", "ida", Role.Owner, CrewUnits.Customary);
-        _conversation = new Conversation(catalog, Commands.Dispatcher(catalog), caller, TimeProvider.System);
+        _conversation = new Conversation(catalog, Commands.Dispatcher(catalog), new FakeDrawer(), caller, TimeProvider.System);
     }
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
@@ -79,6 +80,28 @@ public sealed class ConversationTests
         Assert.NotNull((await SayAsync("mackerel")).Problem);
 
         Assert.StartsWith("northern pike", (await SayAsync("1")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AnswerAsync_PictureIsPressed_DrawsItWithoutTheWordsAgain()
+    {
+        Assert.Empty((await SayAsync("walleye")).Files);
+
+        var picture = await SayAsync("picture");
+
+        Assert.Equal("rig.png", Assert.Single(picture.Files).Name);
+        Assert.Empty(picture.Lines);
+    }
+
+    [Fact]
+    public async Task AnswerAsync_PicturesOnThenOff_DrawsWithEveryAnswerUntilThen()
+    {
+        await SayAsync("walleye");
+
+        Assert.Single((await SayAsync("pictures:on")).Files); // the answer above it too
+        Assert.Single((await SayAsync("walleye")).Files);
+        await SayAsync("pictures:off");
+        Assert.Empty((await SayAsync("walleye")).Files);
     }
 
     [Theory]

@@ -53,6 +53,19 @@ public sealed class FileFolderTests : IDisposable
     }
 
     [Fact]
+    public void Save_PictureWhereNothingCanBeWritten_LeavesTheWords()
+    {
+        var file = _folder.Write("taken", "");
+        var picture = new ReplyFile("rig.png", "image/png", new byte[3]) { AlternativeText = "A rig." };
+
+        var reply = new FileFolder(_folder.Path, file).Save(WithFile with { Files = [picture] });
+
+        Assert.Null(reply.Problem);
+        Assert.Equal("Keep it.", reply.Lines[0]);
+        Assert.Contains("--pictures", reply.Lines[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task ReadAsync_Files_AreTakenWholeOrRefusedInALine()
     {
         var file = Path.Combine(_folder.Path, "some.csv");

@@ -6,6 +6,9 @@ namespace CrewBot.Core.Trips.Seating;
 /// </summary>
 internal sealed class SeatingSearch
 {
+    // What a branch costs beside the places it looks at, in such places: measured, rounded.
+    private const long PerBranch = 64;
+
     private readonly SeatingModel _model;
     private readonly long _effort;
     private readonly SeatedBlocks _seated;
@@ -210,7 +213,7 @@ internal sealed class SeatingSearch
 
     private long BoundOf(ReadOnlySpan<int> blocks, long more)
     {
-        _looked += ((long)blocks.Length * _shelters.Length) + 1;
+        _looked += ((long)blocks.Length * _shelters.Length) + PerBranch;
         var rest = _rest.Of(blocks);
         return rest == SeatingBound.Impossible ? rest : rest + _seated.Cost(_coming) + more;
     }

@@ -8,12 +8,18 @@ namespace CrewBot.Worker.Rooms.Rendering;
 internal sealed partial class ReplyRenderer(IAnsiConsole console)
 {
     private static readonly Style Strong = new(decoration: Decoration.Bold);
+    private static readonly Style Gone = new(decoration: Decoration.Strikethrough);
     private static readonly Style Warning = new(Color.Yellow, decoration: Decoration.Bold);
 
     /// <summary>Writes an answer, its buttons numbered when there is someone to press them.</summary>
     public void Write(Reply reply, bool withActions)
     {
         Write("", SafeText.Of(reply.Headline), Strong);
+        foreach (var line in reply.Struck)
+        {
+            Write("No longer:", SafeText.Of(line), Gone);
+        }
+
         foreach (var line in reply.Lines)
         {
             var safe = SafeText.Of(line);

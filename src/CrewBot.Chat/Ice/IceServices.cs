@@ -1,0 +1,22 @@
+using CrewBot.Chat.Commands;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace CrewBot.Chat.Ice;
+
+/// <summary>Registers the ice commands.</summary>
+internal static class IceServices
+{
+    public static IServiceCollection AddIce(this IServiceCollection services) => services
+        .AddSingleton<IceOptions>()
+        .AddSingleton<IceShorthand>()
+        .AddSingleton<ICommandHandler, ReportIce>()
+        .AddSingleton<ICommandHandler, ShowIceBoard>()
+        .AddSingleton<ICommandHandler, CarryOnIce>()
+        .AddSingleton<ICommandHandler, CorrectIce>()
+        .AddSingleton<ICommandHandler, WithdrawIce>()
+        .AddSingleton<ICommandHandler, CloseBadNews>()
+        .AddSingleton<ICommandHandler, FollowIce>()
+        .AddSingleton<ICommandHandler, LeaveIce>()
+        .AddSingleton<ICommandHandler, ShareIce>()
+        .AddSingleton<ICommandHandler, SetIceRules>();
+}

@@ -1,0 +1,69 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Chat.Trips;
+using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
+using CrewBot.Storage.Ice;
+
+namespace CrewBot.Chat.Ice;
+
+/// <summary>Answers <c>/ice report</c>: files what was measured and tells everybody who follows the water.</summary>
+public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBook book, TripDesk trips) : ICommandHandler
+{
+    public CommandInfo Info { get; } = new(
+        "ice report", "File what you measured or saw on the ice", "/ice report water:\"Loon Basin\" spot:\"north bay\" clear:5in white:2in",
+        [options.Water, options.Ask, .. options.Details])
+    {
+        Writes = true,
+        Shorthand = shorthand,
+        Word = "ice",
+    };
+
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        book.WriteOnceAsync(request, (session, member) => FileAsync(request, session, member), cancellationToken);
+
+    private async Task<Reply> FileAsync(Request request, CrewSession session, CrewMember member)
+    {
+        var waters = new WaterRepository(session);
+        var water = request.Get(options.Water).Name;
+        var drafted = new IceDraft(options, request).New(member.Id, await waters.FindAsync(water) ?? await waters.AddAsync(water));
+        if (drafted.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var reports = new IceReportRepository(session);
+        var filed = (await reports.FindAsync(await reports.AddAsync(drafted.Value!)))!;
+        var told = await new IceRelay(session, request, water).TellAsync(filed);
+        await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
+        return AnswerOf(request, filed, water, told);
+    }
+
+    private static Reply AnswerOf(Request request, FiledIce filed, string water, int told)
+    {
+        var report = filed.ToReport();
+        string?[] lines =
+        [
+            $"{IceSheet.Found(filed, request.Units)}.",
+            IceSheet.CountsAs(filed, request.Units),
+            IceSheet.Beside(filed, request),
+            $"By {IceSheet.Source(filed)}; {IceSheet.Age(filed, request.At)}.",
+            report.IsBadNews ? "It stands as bad news there until a steward closes it with a new measurement." : null,
+            report.CanSupport ? null : "It is shown, but supports no answer: that takes who measured, what, where and when.",
+            told > 0 ? $"Told to {told} channel{(told == 1 ? "" : "s")}." : "No channel follows this water yet: /ice follow.",
+            .. Understanding.Of(request, []),
+        ];
+        return new Reply
+        {
+            Headline = $"Ice report #{filed.Number}: {water}{(filed.Entry.Spot is { } spot ? $", {spot}" : "")}",
+            Lines = [.. lines.Where(line => line is not null).Select(line => line!)],
+            Figures =
+            [
+                IceFigures.Report.Of(filed.Number), IceFigures.Told.Of(told),
+                .. report.Holes.Count > 0 ? (Figure[])[IceFigures.Effective.Of(IceSheet.LeastOf(report))] : [],
+            ],
+            Cautions = IceCautions.Of(report.IsBadNews),
+            Reasons = ["White ice, and ice that nobody named, counts by half (US Army TM 5-852-1; Minnesota DNR). Grey, candled, slushy, layered or refrozen ice counts as none."],
+            Actions = ReplyAction.WhyAndShare(request),
+        };
+    }
+}

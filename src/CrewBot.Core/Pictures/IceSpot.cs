@@ -1,0 +1,7 @@
+namespace CrewBot.Core.Pictures;
+
+/// <summary>A spot with what was reported of it.</summary>
+/// <param name="Name">What the crew calls it.</param>
+/// <param name="Latest">The newest report in words.</param>
+/// <param name="Reports">Earliest first.</param>
+public sealed record IceSpot(string Name, string Latest, IReadOnlyList<ReportedIce> Reports);

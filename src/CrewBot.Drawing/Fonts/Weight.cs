@@ -1,0 +1,8 @@
+namespace CrewBot.Drawing.Fonts;
+
+/// <summary>How heavy letters are.</summary>
+internal enum Weight
+{
+    Regular,
+    SemiBold,
+}

@@ -1,0 +1,34 @@
+using CrewBot.Core.Pictures;
+using CrewBot.Drawing.Fonts;
+using CrewBot.Drawing.Inks;
+using CrewBot.Drawing.Sheets;
+
+namespace CrewBot.Drawing.Trips;
+
+/// <summary>Lays out a card: headings and lines, with air to read it by headlamp.</summary>
+internal static class CardSheet
+{
+    private const float Indent = 26;
+    private const float Width = Sheet.Width - (2 * Sheet.Margin);
+
+    public static Sheet LayOut(CardPicture picture)
+    {
+        var sheet = new Sheet();
+        var top = sheet.Title(picture.Title);
+        foreach (var section in picture.Sections)
+        {
+            sheet.Stroke(Sheet.Margin, top + 4, Sheet.Width - Sheet.Margin, top + 4, 2, Ink.Rule);
+            top = sheet.Write(section.Heading, Sheet.Margin, top + 16, Width, Sheet.PlainText, Weight.SemiBold, Ink.Accent) + (section.Heading.Length > 0 ? 4 : 0);
+            foreach (var line in section.Lines)
+            {
+                sheet.Add(new ShapeMark(Charts.Markers.Disc, Sheet.Margin + 8, top + (Sheet.PlainText * Lettering.LineHeight / 2), 0.45f, Ink.Quiet));
+                top = sheet.Write(line, Sheet.Margin + Indent, top, Width - Indent, Sheet.PlainText) + 6;
+            }
+
+            top += 10;
+        }
+
+        sheet.Height = Cautions.Draw(sheet, picture.Caution, top + 8) + Sheet.Margin;
+        return sheet;
+    }
+}

@@ -1,0 +1,127 @@
+using CrewBot.Storage.Connections;
+using Microsoft.Data.Sqlite;
+
+namespace CrewBot.Storage.Catches;
+
+/// <summary>
+/// What boards are read from. A season's tallies are kept with every fish, so that a board costs a row an angler and species
+/// however many fish there are; those of another span of time are counted from its fish.
+/// </summary>
+public sealed class TallyRepository(CrewSession session)
+{
+    private const string SeasonOfFish = "CAST(strftime('%Y', c.caught_at_ms / 1000 + c.offset_min * 60, 'unixepoch', '-6 months') AS INTEGER)";
+
+    private const string AddSql = """
+        INSERT INTO catch_tally (crew_id, species, season, member_id, fish, total_nm, longest_nm, longest_at_ms, longest)
+        VALUES (@CrewId, @Species, @Season, @MemberId, 1, COALESCE(@LengthNm, 0), @LengthNm, @AtMs, @Longest)
+        ON CONFLICT (crew_id, species, season, member_id) DO UPDATE SET
+            fish = fish + 1,
+            total_nm = total_nm + excluded.total_nm,
+            (longest_nm, longest_at_ms, longest) = (
+                SELECT length_nm, at_ms, number FROM (
+                    SELECT catch_tally.longest_nm AS length_nm, catch_tally.longest_at_ms AS at_ms, catch_tally.longest AS number
+                    UNION ALL SELECT excluded.longest_nm, excluded.longest_at_ms, excluded.longest)
+                ORDER BY length_nm DESC NULLS LAST, at_ms, number LIMIT 1)
+        """;
+
+    private const string ForgetSql =
+        "DELETE FROM catch_tally WHERE crew_id = @CrewId AND species = @Species AND season = @Season AND member_id = @MemberId";
+
+    private const string CountSql = $"""
+        INSERT INTO catch_tally (crew_id, species, season, member_id, fish, total_nm, longest_nm, longest_at_ms, longest)
+        SELECT @CrewId, @Species, @Season, @MemberId, COUNT(*), COALESCE(SUM(length_nm), 0), MAX(length_nm),
+            MAX(CASE WHEN place = 1 AND length_nm IS NOT NULL THEN caught_at_ms END), MAX(CASE WHEN place = 1 AND length_nm IS NOT NULL THEN number END)
+        FROM (
+            SELECT c.length_nm, c.caught_at_ms, c.number, ROW_NUMBER() OVER (ORDER BY c.length_nm DESC NULLS LAST, c.caught_at_ms, c.number) AS place
+            FROM catch_entry c
+            WHERE c.crew_id = @CrewId AND c.member_id = @MemberId AND c.species = @Species AND c.voided_at_ms IS NULL AND {SeasonOfFish} = @Season)
+        HAVING COUNT(*) > 0
+        """;
+
+    private const string OfSeasonOfFish = """
+        SELECT t.member_id, m.name AS angler, t.species, t.fish, t.total_nm, t.longest_nm, t.longest
+        FROM catch_tally t JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
+        WHERE t.crew_id = @CrewId AND (@Season IS NULL OR t.season = @Season)
+        ORDER BY t.season
+        """;
+
+    private const string BetweenSql = """
+        SELECT c.member_id, m.name AS angler, c.species, 1 AS fish, COALESCE(c.length_nm, 0) AS total_nm, c.length_nm AS longest_nm,
+            c.number AS longest
+        FROM catch_entry c JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
+        WHERE c.crew_id = @CrewId AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId) AND c.voided_at_ms IS NULL
+        ORDER BY c.caught_at_ms, c.number
+        """;
+
+    private const string WeighedSql = """
+        SELECT c.number, m.name AS angler, c.species, c.length_nm, c.length_unit, c.weight_ng, c.weight_unit
+        FROM catch_entry c INDEXED BY catch_entry_weighed JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
+        WHERE c.crew_id = @CrewId AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId)
+            AND c.weight_ng IS NOT NULL AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
+        """;
+
+    /// <summary>What everybody caught in a season, in no order.</summary>
+    /// <param name="season">The year that the season starts in; null for all of them together.</param>
+    public async Task<IReadOnlyList<CatchTally>> OfSeasonAsync(int? season)
+    {
+        var tallies = await session.QueryAsync<CatchTally>(OfSeasonOfFish, new { session.CrewId, Season = season });
+        return season is null ? Together(tallies) : tallies;
+    }
+
+    /// <summary>What everybody caught in a span of time, both ends included, in no order.</summary>
+    /// <param name="from">From when.</param>
+    /// <param name="to">Until when.</param>
+    /// <param name="waterId">In which water; null for all.</param>
+    public async Task<IReadOnlyList<CatchTally>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
+        Together(await session.QueryAsync(BetweenSql, Span(from, to, waterId), Tally));
+
+    /// <summary>Fish of a span of time that were measured and weighed, in no order.</summary>
+    /// <param name="from">From when.</param>
+    /// <param name="to">Until when.</param>
+    /// <param name="waterId">In which water; null for all.</param>
+    public async Task<IReadOnlyList<WeighedFish>> WeighedAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
+    [
+        .. (await session.QueryAsync<WeighedRow>(WeighedSql, Span(from, to, waterId))).Select(row => new WeighedFish(
+            row.Number, row.Angler, row.Species, StoredUnits.LengthOf(row.LengthNm, row.LengthUnit)!.Value, StoredUnits.MassOf(row.WeightNg, row.WeightUnit)!.Value)),
+    ];
+
+    /// <summary>Counts a fish that was added.</summary>
+    internal Task AddAsync(long number, CatchEntry entry) => session.ExecuteAsync(
+        AddSql,
+        new
+        {
+            session.CrewId,
+            entry.Species,
+            Season = Season.Of(entry.CaughtAt),
+            entry.MemberId,
+            LengthNm = entry.Length?.Nanometres,
+            AtMs = entry.Length is null ? (long?)null : entry.CaughtAt.ToUnixTimeMilliseconds(),
+            Longest = entry.Length is null ? (long?)null : number,
+        });
+
+    /// <summary>Counts anew what a fish that was changed or let go of counted in.</summary>
+    internal async Task CountAsync(CatchEntry entry)
+    {
+        var tally = new { session.CrewId, entry.Species, Season = Season.Of(entry.CaughtAt), entry.MemberId };
+        await session.ExecuteAsync(ForgetSql, tally);
+        await session.ExecuteAsync(CountSql, tally);
+    }
+
+    private static List<CatchTally> Together(IEnumerable<CatchTally> tallies) =>
+    [
+        .. tallies.GroupBy(tally => (tally.MemberId, tally.Species)).Select(parts =>
+        {
+            var longest = parts.MaxBy(part => part.LongestNm ?? 0)!;
+            return longest with { Fish = parts.Sum(part => part.Fish), TotalNm = parts.Sum(part => part.TotalNm) };
+        }),
+    ];
+
+    private static CatchTally Tally(SqliteDataReader row) => new(
+        row.GetInt64(0), row.GetString(1), row.GetString(2), row.GetInt64(3), row.GetInt64(4),
+        row.IsDBNull(5) ? null : row.GetInt64(5), row.IsDBNull(5) ? null : row.GetInt64(6));
+
+    private object Span(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
+        new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId };
+
+    private sealed record WeighedRow(long Number, string Angler, string Species, long LengthNm, string LengthUnit, long WeightNg, string WeightUnit);
+}

@@ -1,0 +1,11 @@
+using CrewBot.Core.Fish;
+
+namespace CrewBot.Storage.Catches;
+
+/// <summary>A fish that was measured and weighed.</summary>
+/// <param name="Number">Its number in the log.</param>
+/// <param name="Angler">Whose it is.</param>
+/// <param name="Species">Key of the species.</param>
+/// <param name="Length">Its length.</param>
+/// <param name="Weight">What the scale said.</param>
+public sealed record WeighedFish(long Number, string Angler, string Species, ExactLength Length, ExactMass Weight);

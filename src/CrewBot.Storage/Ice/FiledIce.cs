@@ -1,0 +1,36 @@
+using CrewBot.Core.Ice;
+using UnitsNet;
+
+namespace CrewBot.Storage.Ice;
+
+/// <summary>A report of ice as it stands in the crew's book.</summary>
+/// <param name="Number">Its number within the crew.</param>
+/// <param name="Entry">What was filed.</param>
+/// <param name="Filer">Who filed it, by name.</param>
+public sealed record FiledIce(long Number, IceEntry Entry, string Filer)
+{
+    /// <summary>Why a steward closed its bad news; null while nobody has.</summary>
+    public string? ClosedReason { get; init; }
+
+    /// <summary>Why it was taken back; null while it stands.</summary>
+    public string? WithdrawnReason { get; init; }
+
+    /// <summary>Who measured: whoever is quoted, or the filer.</summary>
+    public string MeasuredBy => Entry.Page.Quote?.Author ?? Filer;
+
+    /// <summary>What is computed from.</summary>
+    public IceReport ToReport() => ReportOf(Entry) with { Number = Number, MeasuredBy = MeasuredBy, Closed = ClosedReason is not null };
+
+    /// <summary>What would be computed from an entry that has no number yet.</summary>
+    public static IceReport ReportOf(IceEntry entry) => new()
+    {
+        Number = 0,
+        Spot = entry.Spot,
+        MeasuredAt = entry.MeasuredAt,
+        FiledAt = entry.FiledAt,
+        IsMeasured = !entry.Page.IsHearsay,
+        Holes = [.. entry.Page.Holes.Select(hole => hole.ToSection())],
+        Hazards = entry.Page.Hazards,
+        Air = entry.Page.Air is { } air ? Temperature.FromDegreesCelsius(air) : null,
+    };
+}

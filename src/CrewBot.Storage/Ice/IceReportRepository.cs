@@ -1,0 +1,130 @@
+using System.Text.Json;
+using CrewBot.Core.Ice;
+using CrewBot.Storage.Connections;
+
+namespace CrewBot.Storage.Ice;
+
+/// <summary>A crew's reports of ice. None is ever deleted: one that was wrong is corrected or withdrawn, with its reason.</summary>
+public sealed class IceReportRepository(CrewSession session)
+{
+    private const string Select = """
+        SELECT r.number, r.member_id, r.water_id, r.spot, r.measured_at_ms, r.filed_at_ms, r.page, r.closed_reason, r.withdrawn_reason,
+            m.name AS filer
+        FROM ice_report r JOIN member m ON m.crew_id = r.crew_id AND m.id = r.member_id
+        """;
+
+    private const string NextNumberSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM ice_report WHERE crew_id = @CrewId";
+
+    private const string AddSql = """
+        INSERT INTO ice_report
+            (crew_id, number, member_id, water_id, spot, spot_plain, at_ms, measured_at_ms, filed_at_ms, is_open, page)
+        VALUES (@CrewId, @Number, @MemberId, @WaterId, @Spot, @SpotPlain, @AtMs, @MeasuredAtMs, @FiledAtMs, @IsOpen, @Page)
+        """;
+
+    private const string FindSql = $"{Select} WHERE r.crew_id = @CrewId AND r.number = @Number";
+
+    private const string NewestSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.withdrawn_at_ms IS NULL
+        ORDER BY r.at_ms DESC, r.number DESC LIMIT @Most
+        """;
+
+    private const string SinceSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.withdrawn_at_ms IS NULL AND r.at_ms >= @FromMs
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
+    // The newest of each spot blocks it as well as all of them would, and there are few spots.
+    private const string OpenSql = $"""
+        {Select}
+        JOIN (
+            SELECT spot_plain, MAX(at_ms) AS newest_ms FROM ice_report
+            WHERE crew_id = @CrewId AND water_id = @WaterId AND is_open = 1 AND at_ms >= @FromMs GROUP BY spot_plain
+        ) open ON open.spot_plain = r.spot_plain AND open.newest_ms = r.at_ms
+        WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.is_open = 1
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
+    private const string ReplaceSql = """
+        UPDATE ice_report SET spot = @Spot, spot_plain = @SpotPlain, at_ms = @AtMs, measured_at_ms = @MeasuredAtMs, page = @Page,
+            is_open = @IsOpen, closed_by = NULL, closed_with = NULL, closed_reason = NULL, closed_at_ms = NULL
+        WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    private const string RememberSql = """
+        INSERT INTO ice_change (crew_id, number, at_ms, changed_by, reason, before)
+        SELECT crew_id, number, @ChangedAtMs, @By, @Reason, page FROM ice_report WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    private const string WithdrawSql = """
+        UPDATE ice_report SET is_open = 0, withdrawn_by = @By, withdrawn_reason = @Reason, withdrawn_at_ms = @AtMs
+        WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    private const string CloseSql = """
+        UPDATE ice_report SET is_open = 0, closed_by = @By, closed_with = @With, closed_reason = @Reason, closed_at_ms = @AtMs
+        WHERE crew_id = @CrewId AND number = @Number
+        """;
+
+    /// <summary>Adds a report.</summary>
+    /// <returns>Its number within the crew.</returns>
+    public async Task<long> AddAsync(IceEntry entry)
+    {
+        var number = await session.SingleAsync<long>(NextNumberSql, new { session.CrewId });
+        await session.ExecuteAsync(AddSql, ParametersOf(number, entry));
+        return number;
+    }
+
+    /// <summary>A report by its number, withdrawn ones too; null when there is none.</summary>
+    public async Task<FiledIce?> FindAsync(long number) =>
+        (await session.FirstOrDefaultAsync<IceReportRow>(FindSql, new { session.CrewId, Number = number }))?.ToFiled();
+
+    /// <summary>The newest that stand, newest first.</summary>
+    public Task<IReadOnlyList<FiledIce>> NewestAsync(long waterId, int most) =>
+        ReadAsync(NewestSql, new { session.CrewId, WaterId = waterId, Most = most });
+
+    /// <summary>All that stand and were measured, or at least filed, at an instant or later, newest first.</summary>
+    public Task<IReadOnlyList<FiledIce>> SinceAsync(long waterId, DateTimeOffset from) =>
+        ReadAsync(SinceSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
+
+    /// <summary>Bad news that nobody has closed: the newest of each spot.</summary>
+    public Task<IReadOnlyList<FiledIce>> OpenAsync(long waterId, DateTimeOffset from) =>
+        ReadAsync(OpenSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
+
+    /// <summary>Puts something else in a report's place, and keeps what it said. Closed bad news is to be closed anew.</summary>
+    public async Task ReplaceAsync(long number, IceEntry entry, long by, string reason, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(RememberSql, new { session.CrewId, Number = number, ChangedAtMs = Instants.Write(at), By = by, Reason = reason });
+        await session.ExecuteAsync(ReplaceSql, ParametersOf(number, entry));
+    }
+
+    /// <summary>Takes a report back.</summary>
+    public Task WithdrawAsync(long number, long by, string reason, DateTimeOffset at) => session.ExecuteAsync(
+        WithdrawSql, new { session.CrewId, Number = number, By = by, Reason = reason, AtMs = Instants.Write(at) });
+
+    /// <summary>Closes bad news.</summary>
+    /// <param name="number">The report.</param>
+    /// <param name="with">The new measurement that closes it.</param>
+    /// <param name="by">The steward.</param>
+    /// <param name="reason">Why.</param>
+    /// <param name="at">When.</param>
+    public Task CloseAsync(long number, long with, long by, string reason, DateTimeOffset at) => session.ExecuteAsync(
+        CloseSql, new { session.CrewId, Number = number, With = with, By = by, Reason = reason, AtMs = Instants.Write(at) });
+
+    private async Task<IReadOnlyList<FiledIce>> ReadAsync(string sql, object parameters) =>
+        [.. (await session.QueryAsync<IceReportRow>(sql, parameters)).Select(row => row.ToFiled())];
+
+    private object ParametersOf(long number, IceEntry entry) => new
+    {
+        session.CrewId,
+        Number = number,
+        entry.MemberId,
+        entry.WaterId,
+        entry.Spot,
+        SpotPlain = SpotName.Plain(entry.Spot ?? ""),
+        AtMs = Instants.Write(entry.MeasuredAt ?? entry.FiledAt),
+        MeasuredAtMs = entry.MeasuredAt is { } measured ? Instants.Write(measured) : (long?)null,
+        FiledAtMs = Instants.Write(entry.FiledAt),
+        IsOpen = FiledIce.ReportOf(entry).IsBadNews,
+        Page = JsonSerializer.Serialize(entry.Page, IceJson.Default.IcePage),
+    };
+}

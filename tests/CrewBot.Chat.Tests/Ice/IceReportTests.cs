@@ -1,0 +1,123 @@
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Tests.Ice;
+
+public sealed class IceReportTests
+{
+    private const string Report = "/ice report water:\"Loon Basin\" spot:\"north bay\"";
+
+    [Theory]
+    [InlineData($"{Report} clear:5", "no unit")]
+    [InlineData($"{Report} clear:4m", "outside")]
+    [InlineData($"{Report} clear:-5in", "outside")]
+    [InlineData($"{Report} clear:lots", "can't read")]
+    [InlineData($"{Report} holes:\"4 5 5 3\"", "no unit")]
+    [InlineData($"{Report} holes:\"4 5 x 3in\"", "can't read")]
+    [InlineData($"{Report} clear:5in total:3in", "more than the total")]
+    [InlineData($"{Report} clear:5in holes:\"4 5in\"", "two reports")]
+    [InlineData($"{Report} clear:5in kind:white", "already")]
+    [InlineData($"{Report} clear:5in when:\"tomorrow 14:00\"", "future")]
+    [InlineData($"{Report} clear:5in when:\"2026-03-01 14:00\"", "older than this season")]
+    [InlineData($"{Report} clear:5in author:Ben written:\"tomorrow 14:00\"", "future")]
+    [InlineData($"{Report} clear:5in link:https://chat.example/1", "author")]
+    [InlineData(Report, "Nothing was measured")]
+    [InlineData($"{Report} hazard:dragons", "can't read")]
+    [InlineData("/ice report water:\"Atlantis Pond\" clear:5in", "no water of this crew")]
+    [InlineData("/ice report ask:\"why did the walleye cross the lake\"", "No water in that")]
+    [InlineData("ice Loon Basin north bay 5 clear", "no unit")]
+    [InlineData("/ice report", "water is missing")]
+    [InlineData("/ice withdraw report:9 reason:oops", "no ice report #9")]
+    [InlineData("/ice correct report:9 reason:oops clear:4in", "no ice report #9")]
+    [InlineData("/ice follow water:\"Loon Basin\"", "no channel here")]
+    [InlineData("/ice leave water:\"Loon Basin\"", "does not follow")]
+    [InlineData("/ice share crew:tamarack", "own key")]
+    [InlineData("/ice rules load:\"on foot\" thickness:5in reference:me", "never for less")]
+    [InlineData("/ice carry water:\"Loon Basin\" machine:snowmobile", "weigh")]
+    public async Task Say_WhatCannotStand_RefusesInOneLine(string line, string because)
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync(line);
+
+        Assert.NotNull(reply.Problem);
+        Assert.Contains(because, reply.Problem, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', reply.Problem);
+        Assert.InRange(reply.Problem.Length, 1, 300);
+    }
+
+    [Fact]
+    public async Task Say_AFourThousandCharacterPost_RefusesInOneLine()
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync($"/ice report ask:\"Loon Basin {new string('x', 4000)}\"");
+
+        Assert.Contains("characters", reply.Problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Say_Shorthand_ReadsWaterSpotLayersAndTime()
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync("ice Loon Basin north bay 5in clear 2in white 10 min ago");
+
+        Assert.Null(reply.Problem);
+        Assert.Equal("Ice report #1: Loon Basin, north bay", reply.Headline);
+        Assert.Contains("5 in (12.7 cm) clear + 2 in (5 cm) white.", reply.Lines);
+        // US Army TM 5-852-1: white ice counts by half, so 5 + 1 in.
+        Assert.Contains("Counts as 6 in (15.2 cm) of clear ice.", reply.Lines);
+        Assert.Contains("By Ana; 10 min ago.", reply.Lines);
+    }
+
+    [Fact]
+    public async Task Say_AWalkOut_IsKeptWholeAndCountsByItsLeastHole()
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync("/ice report water:\"Loon Basin\" holes:\"4 5 5 3in\" from:landing kind:clear");
+
+        Assert.Contains(reply.Lines, line => line.StartsWith("4 holes from landing: 4 in", StringComparison.Ordinal));
+        Assert.Contains("The least hole counts as 3 in (7.6 cm) of clear ice.", reply.Lines);
+        Assert.Contains("Stay off, and tell others.", reply.Cautions);
+    }
+
+    [Fact]
+    public async Task Say_APostThatIsPassedOn_KeepsWhatNobodySaidUnknown()
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync($"{Report} total:8in author:Ben quote:\"8 inches out there\" written:\"2h ago\"");
+
+        Assert.Contains(reply.Lines, line => line.Contains("nobody said when", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.Contains("supports no answer", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task BadNews_UntilAStewardClosesItWithAMeasurement_Stands()
+    {
+        await using var room = await RoomAsync();
+        await room.SayAsync($"{Report} hazard:\"broke through\"", "Ben", Role.Member);
+        room.Now += TimeSpan.FromDays(2);
+        await room.SayAsync($"{Report} clear:12in", "Ben", Role.Member);
+        const string Ask = "/ice carry water:\"Loon Basin\" spot:\"north bay\" warmest:10F";
+
+        var before = await room.SayAsync(Ask);
+        Assert.Contains("stay off", before.Headline, StringComparison.Ordinal);
+        Assert.Contains("steward", (await room.SayAsync("/ice withdraw report:1 reason:oops", "Ben", Role.Member)).Problem, StringComparison.Ordinal);
+        Assert.Contains("steward", (await room.SayAsync("/ice correct report:1 reason:oops hazard:crack", "Ben", Role.Member)).Problem, StringComparison.Ordinal);
+        Assert.Contains("steward", (await room.SayAsync("/ice close report:1 measured:2 reason:\"solid all round\"", "Ben", Role.Member)).Problem, StringComparison.Ordinal);
+        Assert.Contains("closes nothing", (await room.SayAsync("/ice close report:1 measured:1 reason:\"solid\"")).Problem, StringComparison.Ordinal);
+        Assert.Null((await room.SayAsync("/ice close report:1 measured:2 reason:\"solid all round\"")).Problem);
+
+        Assert.Contains("no clearance", (await room.SayAsync(Ask)).Headline, StringComparison.Ordinal);
+        Assert.Contains((await room.SayAsync("/ice board water:\"Loon Basin\"")).Lines, line => line.Contains("broke through", StringComparison.Ordinal));
+    }
+
+    private static async Task<CrewRoom> RoomAsync()
+    {
+        var room = new CrewRoom();
+        await room.SayAsync("/crew setup water:\"Loon Basin\"");
+        return room;
+    }
+}

@@ -1,0 +1,18 @@
+using CrewBot.Discord;
+using CrewBot.Discord.Echo;
+using CrewBot.Discord.Gateway;
+using CrewBot.Discord.Rest;
+using Microsoft.Extensions.Logging.Abstractions;
+
+// The client alone: no commands, no computing, the same small card for everyone.
+var options = new DiscordOptions
+{
+    Token = new BotToken(Environment.GetEnvironmentVariable("CREWBOT_DISCORD__TOKEN")!),
+    ApiBaseAddress = new Uri(Environment.GetEnvironmentVariable("CREWBOT_DISCORD__APIBASEADDRESS")!),
+};
+using var rest = new RestClient(ApiConnection.Create(), options, TimeProvider.System, NullLogger<RestClient>.Instance);
+var api = new DiscordApi(rest);
+using var intake = new InteractionIntake(new SameCard(api), NullLogger<InteractionIntake>.Instance);
+var gateway = new GatewayClient(
+    options, api, intake, static () => new WebSocketTransport(), TimeProvider.System, Random.Shared, NullLoggerFactory.Instance);
+await gateway.RunAsync(CancellationToken.None);

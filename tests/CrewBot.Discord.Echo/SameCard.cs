@@ -1,0 +1,22 @@
+using CrewBot.Discord.Gateway;
+using CrewBot.Discord.Rest;
+using CrewBot.Discord.Wire;
+
+namespace CrewBot.Discord.Echo;
+
+/// <summary>Answers everyone with one fixed card.</summary>
+internal sealed class SameCard(DiscordApi api) : IInteractionHandler
+{
+    private static readonly MessageResponse Card = new(ResponseType.Message, new MessageBody
+    {
+        AllowedMentions = AllowedMentions.Nobody,
+        Embeds = [new Embed { Title = "Walleye rig", Description = "A palomar, and a long breath." }],
+    });
+
+    public Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken) =>
+        api.AnswerAsync(
+            received.Interaction.Id, received.Interaction.Token, Card, WireJson.Default.MessageResponse, [],
+            TimeSpan.FromSeconds(3), cancellationToken);
+
+    public Task RefuseBusyAsync(ReceivedInteraction received, CancellationToken cancellationToken) => Task.CompletedTask;
+}

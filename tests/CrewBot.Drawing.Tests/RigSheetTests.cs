@@ -1,0 +1,72 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Pictures;
+using CrewBot.Drawing.Sheets;
+using CsCheck;
+
+namespace CrewBot.Drawing.Tests;
+
+public sealed class RigSheetTests(PictureFixture pictures)
+{
+    private static readonly Gen<string> Question =
+        from species in Gen.OneOf("walleye", "pike", "perch", "lake trout", "bluegill", "crappie", "burbot")
+        from verb in Gen.OneOf("plan", "pair")
+        from feet in Gen.Int[3, 120]
+        from mood in Gen.OneOf("negative", "neutral", "positive")
+        from size in Gen.OneOf("small", "typical", "trophy")
+        select $"/rig {verb} species:\"{species}\" depth:{feet}ft mood:{mood} size:{size}";
+
+    [Theory]
+    [InlineData("/rig plan species:walleye depth:24ft mood:negative")]
+    [InlineData("/rig plan species:pike depth:10ft presentation:\"dead bait\"")]
+    [InlineData("/rig plan species:\"lake trout\" depth:80ft mood:positive")]
+    [InlineData("/rig pair species:walleye depth:24ft")]
+    [InlineData("/rig check mainline:\"braid 6lb\" leader:\"fluorocarbon 8lb 24in\" join:\"double uni\" knot:palomar lure:\"1/4oz jigging spoon\" species:walleye")]
+    public async Task LayOut_Rig_EveryPartIsLabelledInsideAndApart(string line)
+    {
+        var picture = Assert.IsType<RigPicture>(await pictures.AskAsync(line));
+        var sheet = Illustrator.LayOut(picture);
+
+        Assert.Empty(SheetChecks.FaultsOf(sheet));
+        var lettered = string.Join(' ', sheet.Texts.Select(text => text.Text));
+        Assert.All(
+            picture.Rigs.SelectMany(rig => rig.Parts),
+            part => Assert.All(part.Label.Split(' '), word => Assert.Contains(word, lettered, StringComparison.Ordinal)));
+        Assert.Contains("weakest:", lettered, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LayOut_FiveHundredPlans_NoneOverlapsOrLeavesThePicture()
+    {
+        Question.Select(Gen.Bool).Sample(
+            (line, metric) =>
+            {
+                var units = metric ? CrewUnits.Metric : CrewUnits.Customary;
+                if (pictures.AskAsync(line, units).GetAwaiter().GetResult() is { } picture)
+                {
+                    Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(picture)));
+                    Assert.NotEmpty(picture.AlternativeText);
+                }
+            },
+            iter: 500);
+    }
+
+    [Fact]
+    public async Task LayOut_SamePictureTwice_GivesTheSameMarks()
+    {
+        var picture = await pictures.AskAsync("/rig plan species:walleye depth:24ft mood:negative");
+
+        Assert.Equal(Texts(Illustrator.LayOut(picture!)), Texts(Illustrator.LayOut(picture!)));
+    }
+
+    [Fact]
+    public async Task AlternativeText_OfAPlan_NamesPartsAndTheWeakest()
+    {
+        var picture = await pictures.AskAsync("/rig plan species:walleye depth:24ft mood:negative");
+
+        Assert.Contains("braid", picture!.AlternativeText, StringComparison.Ordinal);
+        Assert.Contains("weakest", picture.AlternativeText, StringComparison.Ordinal);
+        Assert.Contains("off bottom", picture.AlternativeText, StringComparison.Ordinal);
+    }
+
+    private static List<TextMark> Texts(Sheet sheet) => [.. sheet.Texts];
+}
