@@ -1,0 +1,221 @@
+namespace CrewBot.Core.Ice.Posts;
+
+/// <summary>Tells what a length in a post is a measure of, by its head noun, its subject, its verb and its preposition.</summary>
+internal static class PostMeasure
+{
+    /// <summary>How the words to the right of a quantity end what it measures.</summary>
+    private enum Head
+    {
+        None,
+        Ice,
+        Other,
+    }
+
+    /// <summary>Whether a quantity is told of ice.</summary>
+    /// <param name="sentence">Where it stands.</param>
+    /// <param name="clause">Its clause.</param>
+    /// <param name="quantity">The quantity, with or without a unit.</param>
+    /// <param name="isAboutIce">Whether something else tells that ice is measured here: a place, a time, the word itself.</param>
+    public static bool IsIce(PostSentence sentence, PostClause clause, PostQuantity quantity, bool isAboutIce)
+    {
+        var head = HeadOf(sentence, quantity);
+        if (head == Head.Other || IsRule(sentence, quantity) || IsChange(sentence, clause, quantity))
+        {
+            return false;
+        }
+
+        if (head == Head.Ice)
+        {
+            return true;
+        }
+
+        if (IsDepth(sentence, quantity) || sentence.Any(clause.Start, quantity.Start, PostWord.Catch) && !sentence.Any(clause.Start, clause.End, PostWord.Ice))
+        {
+            return false;
+        }
+
+        return SubjectOf(sentence, clause, quantity) switch
+        {
+            Head.Ice => true,
+            Head.Other => false,
+            _ => isAboutIce && quantity is { IsLong: false, Unit: not null },
+        };
+    }
+
+    /// <summary>Whether ice is what a quantity is said to be of.</summary>
+    public static bool IsOfIce(PostSentence sentence, PostQuantity quantity) => HeadOf(sentence, quantity) == Head.Ice;
+
+    /// <summary>Whether a number without a unit stands where a thickness would: "5 of good ice", "measured 6".</summary>
+    public static bool LacksUnit(PostSentence sentence, PostClause clause, PostQuantity number, bool followsOne)
+    {
+        var next = sentence[number.End];
+        if (number.Most > 100 || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || sentence[number.Start - 1].Text is "$" or "#" or "-" or "at" or "for"
+            || IsRule(sentence, number) || IsChange(sentence, clause, number))
+        {
+            return false;
+        }
+
+        var at = number.End + (next.Text is "of" ? 1 : 0);
+        var end = at;
+        while (sentence[end].Is(PostWord.Praise | PostWord.Kind) && !sentence[end].Is(PostWord.Preposition))
+        {
+            end++;
+        }
+
+        if (sentence[end].Is(PostWord.Ice | PostWord.Thick) || (end > at && sentence.Any(at, end, PostWord.Kind) && !(sentence[end].IsWord && sentence[end].Words == PostWord.None)))
+        {
+            return true;
+        }
+
+        var endsHere = next.Words == PostWord.None && !next.IsWord || next.Is(PostWord.Preposition | PostWord.Contrast) || next.Text is "and";
+        var subject = SubjectOf(sentence, clause, number);
+        return endsHere && subject != Head.Other
+            && (subject == Head.Ice || sentence[number.Start - 1].Is(PostWord.Measure)
+                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place))));
+    }
+
+    // 5 inches of good clear ice; 5 inch walleye; 5 inches of snow; 5 inches from shore
+    private static Head HeadOf(PostSentence sentence, PostQuantity quantity)
+    {
+        var at = quantity.End;
+        while (sentence[at].Text is "+" or "plus" or "ish" or "total")
+        {
+            at++;
+        }
+
+        var isOf = sentence[at].Text is "of" or "o";
+        at += isOf ? sentence[at + 1].Text is "it" ? 2 : 1 : 0;
+        at += sentence[at].Is(PostWord.Hedge) && sentence[at].IsWord && sentence[at].Text is not "around" ? 1 : 0;
+        var last = -1;
+        for (var word = at; word < at + 6 && sentence[word].IsWord; word++)
+        {
+            var token = sentence[word];
+            if (token.Is(PostWord.Ice))
+            {
+                return sentence[word + 1].Is(PostWord.Thing) && !sentence[word + 1].Is(PostWord.Preposition) ? Head.Other : Head.Ice;
+            }
+
+            if (token.Is(PostWord.Thick))
+            {
+                return Head.Ice;
+            }
+
+            if ((token.Is(PostWord.Extent) && !IsBeforePlace(sentence, word)) || (token.Is(PostWord.Slush) && !sentence[word + 1].Is(PostWord.Ice)) || (token.Is(PostWord.Thing | PostWord.Water | PostWord.Home | PostWord.OtherUnit | PostWord.Vehicle) && !token.Is(PostWord.Kind | PostWord.Praise)))
+            {
+                return Head.Other;
+            }
+
+            if (Ends(token, isOf))
+            {
+                break;
+            }
+
+            last = word;
+        }
+
+        if (last < 0)
+        {
+            return sentence[at].Text is "from" or "off" && quantity.IsLong ? Head.Other : Head.None;
+        }
+
+        if (sentence.Any(at, last + 1, PostWord.Kind))
+        {
+            return Head.Ice;
+        }
+
+        // A head that nobody knows is not ice: a 22 inch tv, 2 inches of padding.
+        return sentence[last].Words == PostWord.None && (isOf || sentence[quantity.End - 1].Raw is "inch" or "Inch" or "foot" || sentence[last].Raw.EndsWith("er", StringComparison.Ordinal))
+            ? Head.Other
+            : isOf && sentence[last].Is(PostWord.Praise) ? Head.Ice : Head.None;
+    }
+
+    // Across the bay is where, across alone how wide.
+    private static bool IsBeforePlace(PostSentence sentence, int at) =>
+        sentence[at].Is(PostWord.Preposition) && (sentence[at + 1].Is(PostWord.Det | PostWord.Place | PostWord.PlaceAdj) || sentence[at + 1].IsCapital);
+
+    private static bool Ends(PostToken token, bool isOf) =>
+        !token.Is(PostWord.Praise | PostWord.Kind)
+        && (token.Is(PostWord.Preposition | PostWord.Contrast | PostWord.Pronoun | PostWord.Be | PostWord.Have | PostWord.Measure | PostWord.Adverb | PostWord.Unreal | PostWord.No | PostWord.Part | PostWord.Day | PostWord.Catch)
+            || token.Text is "and" or "with"
+            || (token.Is(PostWord.Det | PostWord.Place | PostWord.PlaceAdj) && !isOf));
+
+    // The nearest noun before the quantity: ice is, thickness:, the snow was, my auger is.
+    private static Head SubjectOf(PostSentence sentence, PostClause clause, PostQuantity quantity)
+    {
+        for (var at = quantity.Start - 1; at >= clause.Start; at--)
+        {
+            var token = sentence[at];
+            if (token.Is(PostWord.Ice | PostWord.Thick) || (token.Is(PostWord.Water) && sentence[at - 1].Text is "hard"))
+            {
+                return Head.Ice;
+            }
+
+            if (token.Is(PostWord.Kind) && !token.Is(PostWord.Adverb))
+            {
+                return Head.Ice;
+            }
+
+            if (token.Is(PostWord.Measure) && !token.Is(PostWord.Thing))
+            {
+                return Head.None;
+            }
+
+            if (token.Is(PostWord.Thing | PostWord.Water | PostWord.Home) && !token.Is(PostWord.Place | PostWord.Preposition))
+            {
+                // Of holes the ice in them is told.
+                return token.Text is "hole" || sentence.Any(at - 1, at, PostWord.Preposition) ? Head.None : Head.Other;
+            }
+
+            if (token is { Words: PostWord.None, IsWord: true } && !token.IsCapital && sentence[at + 1].Is(PostWord.Be))
+            {
+                return Head.Other;
+            }
+        }
+
+        // "Landed 3 walleye, 18 to 22 inches": the fish stand in the clause before.
+        if (clause.Start > 0 && sentence[clause.Start - 1].Text is "," && quantity.Start <= clause.Start + 2
+            && sentence.Any(0, clause.Start, PostWord.Catch) && !sentence.Any(0, sentence.Count, PostWord.Ice))
+        {
+            return Head.Other;
+        }
+
+        // "Ice thickness: 5in": the head stands in the clause before.
+        return clause.Start > 1 && sentence[clause.Start - 1].Text is ":" or "=" && sentence[clause.Start - 2].Is(PostWord.Ice | PostWord.Thick) ? Head.Ice : Head.None;
+    }
+
+    // In 12 feet, down 20, every 10 feet: where a line hangs or people stand.
+    private static bool IsDepth(PostSentence sentence, PostQuantity quantity)
+    {
+        var at = quantity.Start - 1;
+        at -= sentence[at].Is(PostWord.Hedge) && sentence[at].IsWord ? 1 : 0;
+        return sentence[at].Text is "down" or "within" or "every" or "by"
+            || (quantity.IsLong && sentence[at].Text is "in" or "at" or "for" or "up" or "out" or "to");
+    }
+
+    // 4 inches for walking; 4 inches is enough; 4 inches to walk
+    private static bool IsRule(PostSentence sentence, PostQuantity quantity)
+    {
+        var at = quantity.End;
+        while (sentence[at].Is(PostWord.Ice | PostWord.Kind | PostWord.Praise) || sentence[at].Text is "of" or "thick")
+        {
+            at++;
+        }
+
+        var isCopula = sentence[at].Is(PostWord.Be) || sentence[at].Text is "will" or "should" or "can";
+        return (sentence[at].Text is "for" or "to" or "per" or "before" && sentence.Any(at + 1, at + 4, PostWord.Use | PostWord.Vehicle))
+            || (isCopula && (sentence.Any(at + 1, at + 3, PostWord.Safe | PostWord.Wish) || sentence[at + 1].Text is "plenty" or "hold" or "support" or "the"))
+            || sentence[at].Text is "hold" or "support";
+    }
+
+    private static bool IsChange(PostSentence sentence, PostClause clause, PostQuantity quantity)
+    {
+        var at = quantity.Start - 1;
+        while (at >= clause.Start && (sentence[at].Is(PostWord.Hedge | PostWord.Limit | PostWord.Det) || sentence[at].Text is "on" or "only" or "just" or "of" or "up"))
+        {
+            at--;
+        }
+
+        return (at >= clause.Start && (sentence[at].Is(PostWord.Change) || sentence[at].Text is "made" or "make" or "put" || (sentence[at].Text is "by" && sentence.Any(clause.Start, at, PostWord.Change))))
+            || sentence[quantity.End].Text is "more" or "overnight" or "since" || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
+    }
+}
