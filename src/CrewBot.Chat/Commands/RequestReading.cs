@@ -104,9 +104,9 @@ internal static class RequestReading
             return $"{option.Name} is empty. Give {option.Accepts}.";
         }
 
-        if (text.Length > CommandText.Longest)
+        if (text.Length > option.MostCharacters)
         {
-            return $"{option.Name}: {text.Length} characters is too long.";
+            return $"{option.Name}: {text.Length} characters is too long, {option.MostCharacters} at most.";
         }
 
         return Quoting.HoldsControl(text) ? $"{option.Name}: there is a control character in that; type it again without." : null;
