@@ -106,7 +106,7 @@ internal static class RequestReading
 
         if (text.Length > option.MostCharacters)
         {
-            return $"{option.Name}: {text.Length} characters is too long, {option.MostCharacters} at most.";
+            return $"{option.Name}: {text.Length} characters is too long.";
         }
 
         return Quoting.HoldsControl(text) ? $"{option.Name}: there is a control character in that; type it again without." : null;

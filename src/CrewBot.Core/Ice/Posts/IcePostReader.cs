@@ -13,8 +13,10 @@ public static class IcePostReader
     public static IcePost Read(string text, DateTimeOffset posted, params IReadOnlyList<string> names)
     {
         string[][] known = [.. names.Select(name => name.ToLowerInvariant().Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)).Where(name => name.Length > 0)];
-        var reading = new PostReading(known, posted);
-        foreach (var sentence in PostText.SentencesOf(text))
+        var sentences = PostText.SentencesOf(text);
+        var isOfCatch = sentences.Any(PostMeasure.IsOfCatch) && !sentences.Any(PostMeasure.IsOfDrilling);
+        var reading = new PostReading(known, posted, isOfCatch);
+        foreach (var sentence in sentences)
         {
             if (PostSense.Jokes(sentence))
             {

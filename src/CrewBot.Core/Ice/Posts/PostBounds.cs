@@ -4,6 +4,7 @@ namespace CrewBot.Core.Ice.Posts;
 internal static class PostBounds
 {
     private const int Reach = 4;
+    private const int Afterthought = 16;
 
     /// <summary>Whether a quantity is only an upper bound: almost 4, less than 4, not 4 yet, 4 at most. Then no thickness is said.</summary>
     public static bool IsUpper(PostSentence sentence, PostClause clause, PostQuantity quantity)
@@ -60,15 +61,15 @@ internal static class PostBounds
 
         return sentence.SaysAnywhere(quantity.End, quantity.End + Reach, "or", "so") || sentence.SaysAnywhere(quantity.End, quantity.End + Reach, "give", "or")
             || sentence.SaysAnywhere(quantity.End, quantity.End + 2, "ish") || sentence[quantity.End].Text is "maybe" or "probably" or "roughly" or "approx"
-            || sentence.SaysAnywhere(quantity.End, sentence.Count, "i", "think") || sentence.SaysAnywhere(quantity.End, sentence.Count, "i", "guess")
-            || IsUnmeasured(sentence);
+            || sentence.SaysAnywhere(quantity.End, quantity.End + Afterthought, "i", "think") || sentence.SaysAnywhere(quantity.End, quantity.End + Afterthought, "i", "guess");
     }
 
-    private static bool IsUnmeasured(PostSentence sentence)
+    /// <summary>Whether a sentence says that nobody measured.</summary>
+    public static bool IsUnmeasured(PostSentence sentence)
     {
         for (var at = 0; at < sentence.Count; at++)
         {
-            if (sentence[at].Is(PostWord.No) && (sentence[at + 1].Text is "measure" or "drill" or "check" || sentence[at + 2].Text is "measure"))
+            if (sentence[at].Is(PostWord.No) && (sentence[at + 1].Text is "sure" or "measure" or "drill" or "check" || sentence[at + 2].Text is "measure"))
             {
                 return true;
             }

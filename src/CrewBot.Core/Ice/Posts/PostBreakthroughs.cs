@@ -6,14 +6,9 @@ internal static class PostBreakthroughs
     public static IceHazard? At(PostSentence sentence, PostClause clause, int at)
     {
         var token = sentence[at];
-        if (token.Is(PostWord.Vehicle) && IsInWater(sentence, clause, at + 1))
+        if (PostDuckings.Is(sentence, clause, at) || IsThroughTheIce(sentence, clause, at) || IsGivenWay(sentence, clause, at))
         {
             return IceHazard.BrokeThrough;
-        }
-
-        if (token.Text is "swimming" or "swim" or "bath" or "dip" or "plunge" && sentence.Any(at - 3, at, PostWord.Fall | PostWord.Have) | sentence[at - 2].Text is "took" | sentence[at - 1].Text is "went")
-        {
-            return sentence[at + 1].Text is "jig" ? null : IceHazard.BrokeThrough;
         }
 
         // Somebody could fall in; nobody has.
@@ -41,8 +36,45 @@ internal static class PostBreakthroughs
             }
         }
 
-        return token.Text is "go" or "goes" or "went" or "gone" && IsInWater(sentence, clause, at + 1) ? IceHazard.BrokeThrough : null;
+        return token.Text is "go" or "goes" or "going" or "went" or "gone" && IsInto(sentence, clause, at) ? IceHazard.BrokeThrough : null;
     }
+
+    // He went in, my leg went in by the springs, the sled went in the drink; but "we went in at the landing" is where they started.
+    private static bool IsInto(PostSentence sentence, PostClause clause, int at)
+    {
+        var into = at + 1;
+        while (sentence[into].Is(PostWord.Adverb) || sentence[into].Text is "right" or "straight" or "down" or "head")
+        {
+            into++;
+        }
+
+        if (!clause.Has(into) || sentence[into].Text is not ("in" or "into"))
+        {
+            return false;
+        }
+
+        if (PostDuckings.IsWaterAt(sentence, into + 1))
+        {
+            return true;
+        }
+
+        var next = sentence[into + 1];
+        var who = sentence[at - 1].Is(PostWord.Adverb) ? sentence[at - 2] : sentence[at - 1];
+        var endsHere = !clause.Has(into + 1) || next.Is(PostWord.Strong | PostWord.Part | PostWord.Day | PostWord.Contrast | PostWord.Adverb) || next.Text is "at" or "and" or "last" or "up" or "to" && sentence[into + 2].Text is not "the";
+        return endsHere && next.Number is null && (who.Text is "almost" or "nearly" || (PostDuckings.IsBody(who) && who.Text is not ("we" or "it" or "there"))) && !sentence.SaysAnywhere(into, clause.End, "landing") && !sentence.Any(at - 3, at, PostWord.Have);
+    }
+
+    // A sled through the ice, whatever the verb.
+    private static bool IsThroughTheIce(PostSentence sentence, PostClause clause, int at) =>
+        sentence[at].Is(PostWord.Through) && sentence.Any(at + 1, at + 3, PostWord.Ice) && sentence.Any(clause.Start, at, PostWord.Vehicle)
+        && !sentence.Any(clause.Start, at, PostWord.Measure | PostWord.No);
+
+    // The ice let go, gave way or broke under us.
+    private static bool IsGivenWay(PostSentence sentence, PostClause clause, int at) =>
+        sentence[at].Text is "under" && PostDuckings.IsBody(sentence[at + 1].Is(PostWord.Det | PostWord.No) ? sentence[at + 2] : sentence[at + 1])
+        && sentence.Any(clause.Start, at, PostWord.Ice)
+        && (sentence.SaysAnywhere(clause.Start, at, "let", "go") || sentence.SaysAnywhere(clause.Start, at, "gave", "way") || sentence.SaysAnywhere(clause.Start, at, "gave", "out")
+            || sentence[at - 1].Text is "broke" or "collapsed" or "caved" or "collapse" or "cave");
 
     // Through the ice or just through; minnows and reports are gone through as well, and augers go through on purpose.
     private static IceHazard? Through(PostSentence sentence, PostClause clause, int at, int through)
@@ -65,19 +97,5 @@ internal static class PostBreakthroughs
         return isOfIce || (next.Number is null && sentence.Any(through, through + 6, PostWord.Ice) && token(sentence, at)) ? IceHazard.BrokeThrough : null;
 
         static bool token(PostSentence sentence, int at) => sentence[at].Text is not ("go" or "going" or "went" or "punch" or "put");
-    }
-
-    private static bool IsInWater(PostSentence sentence, PostClause clause, int from)
-    {
-        for (var at = from; at < Math.Min(from + 4, clause.End); at++)
-        {
-            if (sentence[at].Text is "in" or "into" && sentence[at + 1].Is(PostWord.Det)
-                && (sentence[at + 2].Is(PostWord.Water) || sentence[at + 2].Text is "lake" or "drink" or "river" or "pond" or "hole"))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

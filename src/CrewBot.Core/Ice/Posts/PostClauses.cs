@@ -3,6 +3,9 @@ namespace CrewBot.Core.Ice.Posts;
 /// <summary>Parts a sentence into clauses, with marks or without: many posts are dictated.</summary>
 internal static class PostClauses
 {
+    // What stands further away belongs to something else; and no post takes longer than its length.
+    private const int Longest = 40;
+
     private const PostWord Verbs =
         PostWord.Be | PostWord.Have | PostWord.Measure | PostWord.Hedge | PostWord.Unreal | PostWord.Fall | PostWord.Frozen | PostWord.Open | PostWord.No | PostWord.Change;
 
@@ -28,7 +31,7 @@ internal static class PostClauses
                 Close(at);
                 start = at + 1;
             }
-            else if (at > start && Opens(sentence, start, at, quantities))
+            else if (at > start && (at - start >= Longest || Opens(sentence, start, at, quantities, quantity)))
             {
                 Close(at);
                 start = at;
@@ -52,7 +55,7 @@ internal static class PostClauses
         || (sentence[at].Text is "-" && !sentence[at].IsGlued)
         || (sentence[at].Text is "/" && sentence[at - 1].IsWord);
 
-    private static bool Opens(PostSentence sentence, int start, int at, IReadOnlyList<PostQuantity> quantities)
+    private static bool Opens(PostSentence sentence, int start, int at, IReadOnlyList<PostQuantity> quantities, int quantity)
     {
         var (token, before, next) = (sentence[at], sentence[at - 1], sentence[at + 1]);
         if (token.Is(PostWord.Contrast) || (token.Is(PostWord.If) && token.Text is not "once" and not "before"))
@@ -62,12 +65,14 @@ internal static class PostClauses
 
         if (token.Text is "and" or "&" or "plus")
         {
-            return IsSubject(sentence, at + 1) || next.Is(PostWord.Measure | PostWord.No) || quantities.Any(quantity => quantity.Start == at + 1);
+            return IsSubject(sentence, at + 1) || next.Is(PostWord.Measure | PostWord.No) || (quantity < quantities.Count && quantities[quantity].Start == at + 1);
         }
 
         // What hangs on "heard", "hope", "if" or "when" is part of it.
         var hangs = before.Is(PostWord.Unreal | PostWord.Hear | PostWord.Say | PostWord.Ask | PostWord.Contrast | PostWord.Det) || before.Text is "and" or "&" or "that"
             || (before.Is(PostWord.Hedge | PostWord.Be | PostWord.Have) && before.IsWord) || (before.Is(PostWord.Preposition) && !before.Is(PostWord.Unit));
+        // "The ice it is not good", "my cousin he went in": the pronoun takes its noun up again.
+        hangs |= token.Text is "it" or "he" or "she" or "they" && before.Is(PostWord.Ice | PostWord.Person) && sentence[at - 2].Is(PostWord.Det);
         if (IsSubject(sentence, at))
         {
             return !hangs;
@@ -75,7 +80,7 @@ internal static class PostClauses
 
         return !hangs && (token.Is(PostWord.Ask) || (token.Is(PostWord.Avoid | PostWord.Watch) && before.Text is not "be")
             || (token.Text is "be" && next.Is(PostWord.Watch))
-            || (token.Is(PostWord.Wish | PostWord.Future) && quantities.Any(quantity => quantity.Start >= start && quantity.End <= at) && token.Text is not "tomorrow" and not "soon" and not "take"));
+            || (token.Is(PostWord.Wish | PostWord.Future) && quantity > 0 && quantities[quantity - 1].Start >= start && token.Text is not "tomorrow" and not "soon" and not "take"));
     }
 
     private static bool IsSubject(PostSentence sentence, int at) =>

@@ -21,7 +21,7 @@ internal static class PostKinds
     /// <param name="isAlone">Whether it is its clause's only one, so that a kind before it is its own.</param>
     public static IceKind Of(PostSentence sentence, PostClause clause, PostQuantity quantity, bool isAlone)
     {
-        var end = quantity.End;
+        var end = quantity.End + (sentence[quantity.End].Is(PostWord.Be) ? 1 : 0);
         while (end < clause.End && IsNamed(sentence[end]) && sentence[end].Text is not ("with" or "slush" or "water"))
         {
             end++;

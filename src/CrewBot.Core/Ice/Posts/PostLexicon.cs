@@ -6,6 +6,7 @@ namespace CrewBot.Core.Ice.Posts;
 internal static class PostLexicon
 {
     private const int ShortestMisspelt = 5;
+    private const int ShortestMeant = 4;
 
     // Only words that cannot make a report milder are guessed at: "clean" must not become "clear".
     private const PostWord Guessed =
@@ -13,7 +14,12 @@ internal static class PostLexicon
 
     private static readonly string[] Endings = ["'s", "s", "es", "ed", "d", "ing", "y", "ly"];
     private static readonly FrozenDictionary<string, PostWord> Words = Load();
-    private static readonly string[] Guesses = [.. Words.Where(word => (word.Value & Guessed) != 0 && word.Key.Length >= 4).Select(word => word.Key)];
+
+    // By first letter, which is hardly ever the wrong one.
+    private static readonly FrozenDictionary<char, string[]> Guesses = Words
+        .Where(word => (word.Value & Guessed) != 0 && word.Key.Length >= ShortestMeant)
+        .GroupBy(word => word.Key[0], word => word.Key)
+        .ToFrozenDictionary(group => group.Key, group => group.ToArray());
 
     /// <summary>A word's stem as it stands in the list, and its classes; the word itself and none when nobody knows it.</summary>
     public static (string Stem, PostWord Classes) Find(string word)
@@ -23,9 +29,24 @@ internal static class PostLexicon
             return (word, classes);
         }
 
-        var found = Stems(word).FirstOrDefault(Words.ContainsKey)
-            ?? (word.Length >= ShortestMisspelt ? Guesses.FirstOrDefault(known => IsOneSlip(word, known)) : null);
+        var found = Stems(word).FirstOrDefault(Words.ContainsKey) ?? Misspelt(word);
         return found is null ? (word, PostWord.None) : (found, Words[found]);
+    }
+
+    private static string? Misspelt(string word)
+    {
+        if (word.Length >= ShortestMisspelt && Guesses.TryGetValue(word[0], out var meant))
+        {
+            foreach (var known in meant)
+            {
+                if (IsOneSlip(word, known))
+                {
+                    return known;
+                }
+            }
+        }
+
+        return null;
     }
 
     private static IEnumerable<string> Stems(string word)
@@ -50,10 +71,10 @@ internal static class PostLexicon
         }
     }
 
-    // One letter too many, too few or wrong, or two the wrong way round; the first letter is hardly ever wrong.
+    // One letter too many, too few or wrong, or two the wrong way round.
     private static bool IsOneSlip(string written, string meant)
     {
-        if (written[0] != meant[0] || Math.Abs(written.Length - meant.Length) > 1)
+        if (Math.Abs(written.Length - meant.Length) > 1)
         {
             return false;
         }

@@ -7,6 +7,9 @@ namespace CrewBot.Core.Ice.Posts;
 /// <param name="IsVague">Whether the word itself is vague: a couple.</param>
 internal readonly record struct PostNumber(double Least, double Most, int Next, bool IsVague = false)
 {
+    // Nobody drills more holes than that for one post.
+    private const int MostInAList = 40;
+
     private static readonly Dictionary<string, double> Words = new()
     {
         ["zero"] = 0,
@@ -45,7 +48,7 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
             return null;
         }
 
-        while (Joined(sentence, at, number.Next) is { } more)
+        for (var count = 1; count < MostInAList && Joined(sentence, at, number.Next) is { } more; count++)
         {
             number = new(Math.Min(number.Least, more.Least), Math.Max(number.Most, more.Most), more.Next, number.IsVague || more.IsVague);
         }
@@ -87,7 +90,12 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
             return null;
         }
 
-        var part = Skip(sentence, at + 1, "a");
+        var part = Skip(sentence, at + 1, "a", "one");
+        if (Words.TryGetValue(sentence[at + 1].Text, out var count) && PartNamed(sentence[sentence[at + 2].Text is "-" ? at + 3 : at + 2].Text) is { } each && count * each < 1)
+        {
+            return new(count * each, count * each, sentence[at + 2].Text is "-" ? at + 4 : at + 3); // three and three quarters
+        }
+
         return sentence[part].Text is "half" ? new(1 / 2d, 1 / 2d, part + 1)
             : sentence[part].Text is "quarter" ? new(1 / 4d, 1 / 4d, part + 1)
             : sentence[part] is { IsPart: true, Number: { } number } ? new(number, number, part + 1)
@@ -96,10 +104,9 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
 
     private static PostNumber WithPart(PostSentence sentence, int next, double least, double most)
     {
-        if (sentence[next].Text is "quarter" or "quarters")
+        if (PartNamed(sentence[next].Text) is { } each and < 0.5)
         {
-            var after = next + 1;
-            return new(least / 4, most / 4, Skip(sentence, after, "of", "a", "an"));
+            return new(least * each, most * each, Skip(sentence, next + 1, "of", "a", "an"));
         }
 
         var part = sentence[next].Text == "-" && sentence[next].IsGlued ? next + 1 : next;
@@ -107,6 +114,14 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
             : HalfAt(sentence, next) is { } half ? new(least + half.Least, most + half.Least, half.Next)
             : new(least, most, next);
     }
+
+    private static double? PartNamed(string word) => word switch
+    {
+        "half" => 1 / 2d,
+        "quarter" or "quarters" => 1 / 4d,
+        "eighth" or "eighths" => 1 / 8d,
+        _ => null,
+    };
 
     private static PostNumber? AfterArticle(PostSentence sentence, int at) => sentence[at].Text switch
     {

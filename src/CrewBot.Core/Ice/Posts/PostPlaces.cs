@@ -12,9 +12,15 @@ internal static class PostPlaces
     public static List<PostPlace> AllIn(PostSentence sentence, IReadOnlyList<PostQuantity> taken, IReadOnlyList<string[]> names)
     {
         var found = new List<PostPlace>();
+        var next = 0;
         for (var at = 0; at < sentence.Count; at++)
         {
-            if (taken.Any(quantity => at >= quantity.Start && at < quantity.End && quantity.Unit is not null))
+            while (next < taken.Count && (taken[next].End <= at || taken[next].Unit is null))
+            {
+                next++;
+            }
+
+            if (next < taken.Count && at >= taken[next].Start)
             {
                 continue;
             }
@@ -126,15 +132,17 @@ internal static class PostPlaces
         IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
         || (sentence[at + 1].IsWord && IsNoun(sentence, at + 1) && (sentence[at].IsCapital || (sentence[at] is { IsWord: true, Words: PostWord.None } && !sentence[at - 1].IsWord)));
 
-    // "Hole", "line", "drop" and "public" name places only beside other words of a place.
+    // "Hole", "pocket", "line" and "drop" name places only beside other words of a place.
     private static bool IsNoun(PostSentence sentence, int at)
     {
         var token = sentence[at];
         return token.IsWord && token.Is(PostWord.Place)
             && !(token.Text is "lake" && sentence[at + 1].Is(PostWord.Ice))
+            && !(token.Text is "neck" or "arm" or "heart" && sentence[at - 1].Text is "my" or "his" or "her" or "their" or "your" or "our")
+            && !(token.Text is "sound" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
             && !(token.Text is "point" && sentence[at - 1].Is(PostWord.Det) && sentence[at - 1].Text is "this")
             && !(token.Text is "spring" && (sentence[at + 1].Is(PostWord.Be) || sentence[at - 1].Text is "last" or "this" or "next"))
-            && !(token.Text is "hole" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
+            && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
     }
 
     // A place by its name alone: off Millers, at Tamarack.

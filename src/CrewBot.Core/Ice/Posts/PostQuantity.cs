@@ -11,6 +11,7 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
 {
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
+    private const double MostFeet = 8;
 
     /// <summary>Whether distances and depths are told in its unit, so that ice must be named beside it.</summary>
     public bool IsLong => Unit > 0.1;
@@ -68,18 +69,20 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
         return new(at, more?.Next ?? next, (number.Least + (more?.Least ?? 0)) * unit, (number.Most + (more?.Least ?? 0)) * unit, unit, isVague);
     }
 
-    // 1 ft 2 in
+    // 1 ft 2 in; but "40 ft 2 inches" is how far and how thick.
     private static PostQuantity? AndInches(PostSentence sentence, PostQuantity feet) =>
-        feet.Unit == Foot && PostNumber.One(sentence, feet.End) is { Least: < 12 } number && With(sentence, feet.End, number) is { Unit: Inch } inches
+        feet.Unit == Foot && feet.Most < MostFeet * Foot && PostNumber.One(sentence, feet.End) is { Least: < 12 } number && With(sentence, feet.End, number) is { Unit: Inch } inches
             ? feet with { End = inches.End, Least = feet.Least + inches.Least, Most = feet.Most + inches.Most, Unit = Inch }
             : null;
 
-    // 4 inches to 6 inches, 5 inches to 7
+    // 4 inches to 6 inches, 5 inches to 7, 5 inches maybe 6
     private static PostQuantity? UpTo(PostSentence sentence, PostQuantity first)
     {
         var isBetween = sentence[first.Start - 1].Text is "between";
-        if (!(sentence[first.End].Text is "-" or "to" or "or" || (isBetween && sentence[first.End].Text is "and"))
-            || PostNumber.One(sentence, first.End + 1) is not { } number)
+        var isMaybe = sentence[first.End].Text is "maybe" or "mayb" or "perhaps" or "probably";
+        if (!(sentence[first.End].Text is "-" or "to" or "or" || isMaybe || (isBetween && sentence[first.End].Text is "and"))
+            || PostNumber.One(sentence, first.End + 1) is not { } number
+            || (isMaybe && sentence[number.Next].IsWord && UnitAt(sentence, number.Next) is null && sentence[number.Next].Text is not ("n" or "and")))
         {
             return null;
         }
@@ -88,7 +91,7 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
             ?? (sentence[number.Next].Is(PostWord.OtherUnit | PostWord.Thing) ? null
                 : new PostQuantity(first.End + 1, number.Next, number.Least * first.Unit!.Value, number.Most * first.Unit.Value, first.Unit, false));
         return last is { } end
-            ? first with { End = end.End, Least = Math.Min(first.Least, end.Least), Most = Math.Max(first.Most, end.Most) }
+            ? first with { End = end.End, Least = Math.Min(first.Least, end.Least), Most = Math.Max(first.Most, end.Most), IsVague = first.IsVague || isMaybe }
             : null;
     }
 
@@ -101,6 +104,7 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
             ['i', ..] => Inch,
             ['f', ..] => Foot,
             ['c', ..] => 0.01,
+            ['d', ..] => 0.1,
             _ => 1,
         };
     }

@@ -5,7 +5,8 @@ namespace CrewBot.Core.Ice.Posts;
 /// <summary>What has been read so far of one post.</summary>
 /// <param name="names">Names of waters and spots, in lower case, as words.</param>
 /// <param name="posted">When it was posted.</param>
-internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset posted)
+/// <param name="isOfCatch">Whether the post tells of fish and never of ice.</param>
+internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset posted, bool isOfCatch)
 {
     private const double HardStop = 4 * 0.0254;
     private const double Slip = 1e-9;
@@ -17,11 +18,13 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
     private string? _heading;
     private bool _isHeard;
     private bool _isAboutIce;
+    private bool _wasOfCatch;
 
     public void Take(PostSentence sentence)
     {
-        var before = Count;
-        var scene = new PostScene(sentence, names, posted.Year, _isAboutIce, _isHeard);
+        var (before, hazards) = (Count, _hazards.Count);
+        _wasOfCatch = !PostMeasure.IsOfDrilling(sentence) && (_wasOfCatch || isOfCatch || PostMeasure.IsOfCatch(sentence));
+        var scene = new PostScene(sentence, names, posted.Year, _isAboutIce, _wasOfCatch, _isHeard);
         for (var clause = 0; clause < scene.Clauses.Count; clause++)
         {
             if (scene.IsReal(clause))
@@ -30,6 +33,7 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
             }
         }
 
+        MergeFrom(hazards);
         _isAboutIce |= scene.TellsOfIce || Count > 0;
         _isHeard = Count == before && scene.EndsInHearsay;
 
@@ -52,6 +56,19 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
         return post.IsEmpty ? IcePost.Nothing : post with { Time = _times.Count > 0 ? _times.MinBy(time => time.At) : null };
     }
 
+    // "Broke through at the culvert, soaked to the hip" is one event.
+    private void MergeFrom(int first)
+    {
+        for (var at = _hazards.Count - 1; at >= first; at--)
+        {
+            var hazard = _hazards[at];
+            if (hazard.Place is null && _hazards.Skip(first).Any(other => other.Place is not null && other.Hazard == hazard.Hazard))
+            {
+                _hazards.RemoveAt(at);
+            }
+        }
+    }
+
     private int Count => _found.Count + _hazards.Count + _unitless.Count;
 
     private void TakeClause(PostScene scene, int clause)
@@ -71,7 +88,7 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
             }
             else if (!PostBounds.IsUpper(scene.Sentence, scene.Clauses[clause], quantity))
             {
-                _found.Add(new(quantity.Least, quantity.Most, scene.KindOf(quantity, clause), place, PostBounds.IsHedged(scene.Sentence, scene.Clauses[clause], quantity), isHearsay, scene.IsTotal(quantity)));
+                _found.Add(new(quantity.Least, quantity.Most, scene.KindOf(quantity, clause), place, scene.IsHedged(quantity, clause), isHearsay, scene.IsTotal(quantity)));
             }
             else if (quantity.Most <= HardStop + Slip)
             {

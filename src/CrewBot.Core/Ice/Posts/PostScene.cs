@@ -9,6 +9,7 @@ internal sealed class PostScene
     private readonly List<PostQuantity>[] _thicknesses;
     private readonly List<(IceHazard Hazard, int At)>[] _hazards;
     private readonly bool _isAboutIce;
+    private readonly bool _isUnmeasured;
     private readonly PostSpots _spots;
     private readonly int _gap;
 
@@ -17,8 +18,9 @@ internal sealed class PostScene
     /// <param name="names">Names of waters and spots, in lower case, as words.</param>
     /// <param name="year">When the post was written.</param>
     /// <param name="isAboutIce">Whether the post has told of ice before.</param>
+    /// <param name="isOfCatch">Whether lengths are those of fish, as far as the sentence does not name ice.</param>
     /// <param name="isHeard">Whether the sentence before was about somebody else's word.</param>
-    public PostScene(PostSentence sentence, IReadOnlyList<string[]> names, int year, bool isAboutIce, bool isHeard)
+    public PostScene(PostSentence sentence, IReadOnlyList<string[]> names, int year, bool isAboutIce, bool isOfCatch, bool isHeard)
     {
         Sentence = sentence;
         _quantities = PostQuantity.AllIn(sentence);
@@ -26,10 +28,11 @@ internal sealed class PostScene
         Places = PostPlaces.AllIn(sentence, _quantities, names);
         _isReal = RealOnes(year);
         _isHearsay = HeardOnes(isHeard);
-        TellsOfIce = sentence.Any(0, sentence.Count, PostWord.Ice | PostWord.Thick | PostWord.Measure) || sentence.SaysAnywhere(0, sentence.Count, "hole");
-        _isAboutIce = isAboutIce || TellsOfIce || Places.Count > 0 || IsFragment() || _quantities.Any(quantity => PostMeasure.IsOfIce(sentence, quantity));
+        TellsOfIce = sentence.Has(PostWord.Ice | PostWord.Thick | PostWord.Measure | PostWord.Overflow) || sentence.SaysAnywhere(0, sentence.Count, "hole");
+        _isAboutIce = !isOfCatch && (isAboutIce || TellsOfIce || Places.Count > 0 || IsFragment() || _quantities.Any(quantity => PostMeasure.IsOfIce(sentence, quantity)));
         _hazards = [.. Enumerable.Range(0, Clauses.Count).Select(clause => _isReal[clause] ? PostHazards.In(sentence, Clauses[clause]).ToList() : [])];
         _gap = Gap();
+        _isUnmeasured = PostBounds.IsUnmeasured(sentence);
         _thicknesses = Thicknesses();
         _spots = new(sentence, Clauses, Places, Told());
     }
@@ -52,6 +55,9 @@ internal sealed class PostScene
     public bool IsReal(int clause) => _isReal[clause];
 
     public bool IsHearsay(int clause) => _isHearsay[clause];
+
+    /// <summary>Whether a thickness is only about, maybe, or by eye.</summary>
+    public bool IsHedged(PostQuantity quantity, int clause) => _isUnmeasured || PostBounds.IsHedged(Sentence, Clauses[clause], quantity);
 
     /// <summary>The thicknesses of a clause, and the numbers that would be if they had a unit.</summary>
     public IReadOnlyList<PostQuantity> QuantitiesOf(int clause) => _thicknesses[clause];
@@ -84,12 +90,12 @@ internal sealed class PostScene
     private bool[] RealOnes(int year)
     {
         var real = new bool[Clauses.Count];
-        var (isPast, isAtHome) = (false, false);
+        var (isPast, isAtHome, isSold) = (false, false, PostSense.Sells(Sentence));
         for (var clause = 0; clause < real.Length; clause++)
         {
             isPast = PostSense.IsPast(Sentence, Clauses[clause], year) || (isPast && !PostSense.IsNow(Sentence, Clauses[clause]) && Sentence[Clauses[clause].Start].Text is not "but");
             isAtHome = PostSense.IsAtHome(Sentence, Clauses[clause]) || (isAtHome && !Places.Any(place => Clauses[clause].Has(place.Start)));
-            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !isAtHome && !PostSense.Sells(Sentence);
+            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !isAtHome && !isSold;
         }
 
         return real;
@@ -106,7 +112,7 @@ internal sealed class PostScene
         }
 
         // "6 inches at the landing, according to my buddy"
-        if (heard.Length > 1 && heard[^1] && !_quantities.Any(quantity => Clauses[^1].Has(quantity.Start)) && !Sentence.Any(Clauses[^1].Start, Clauses[^1].End, PostWord.Place | PostWord.Slush | PostWord.Open | PostWord.Crack))
+        if (heard.Length > 1 && heard[^1] && !_quantities.Any(quantity => Clauses[^1].Has(quantity.Start)) && !Sentence.Any(Clauses[^1].Start, Clauses[^1].End, PostWord.Place | PostWord.Slush | PostWord.Open | PostWord.Crack | PostWord.Fall | PostWord.Through))
         {
             Array.Fill(heard, true);
         }
@@ -117,19 +123,20 @@ internal sealed class PostScene
     private List<PostQuantity>[] Thicknesses()
     {
         var thicknesses = new List<PostQuantity>[Clauses.Count];
-        var (wasUnreal, isFollowing) = (false, false);
+        var (wasUnreal, isFollowing, isMocked, next) = (false, false, PostSense.Mocks(Sentence), 0);
         for (var clause = 0; clause < thicknesses.Length; clause++)
         {
             thicknesses[clause] = [];
             var inherits = wasUnreal && !Sentence.Any(Clauses[clause].Start, Clauses[clause].End, PostWord.Have | PostWord.Be | PostWord.First | PostWord.Measure | PostWord.Contrast);
             wasUnreal = inherits;
-            foreach (var quantity in _quantities.Where(quantity => Clauses[clause].Has(quantity.Start)))
+            for (; next < _quantities.Count && _quantities[next].Start < Clauses[clause].End; next++)
             {
+                var quantity = _quantities[next];
                 if (inherits || PostSense.IsUnreal(Sentence, Clauses[clause], quantity.Start))
                 {
                     wasUnreal = true;
                 }
-                else if (_isReal[clause] && !PostSense.Mocks(Sentence) && IsThickness(clause, quantity, isFollowing))
+                else if (_isReal[clause] && !isMocked && Clauses[clause].Has(quantity.Start) && IsThickness(clause, quantity, isFollowing))
                 {
                     thicknesses[clause].Add(quantity);
                     isFollowing |= quantity.Unit is not null;
@@ -168,14 +175,29 @@ internal sealed class PostScene
 
     private bool IsOnTop(PostClause clause) =>
         Sentence.SaysAnywhere(clause.Start, clause.End, "on", "top") || Sentence.SaysAnywhere(clause.Start, clause.End, "there")
-        || Sentence.SaysAnywhere(clause.Start, clause.End, "also") || Sentence.SaysAnywhere(clause.Start, clause.End, "too");
+        || Sentence.SaysAnywhere(clause.Start, clause.End, "also") || Sentence.SaysAnywhere(clause.Start, clause.End, "too")
+        || Sentence.SaysAnywhere(clause.Start, clause.End, "under", "me") || Sentence.SaysAnywhere(clause.Start, clause.End, "under", "us");
 
     // "About 6 inches." says nothing else, so it answers the question that everybody there asks.
     private bool IsFragment()
     {
-        var taken = _quantities.Where(quantity => quantity.Unit is not null).ToList();
-        return taken.Count > 0 && Enumerable.Range(0, Sentence.Count).All(at =>
-            taken.Any(quantity => at >= quantity.Start && at < quantity.End) || !Sentence[at].IsWord
-            || Sentence[at].Is(PostWord.Hedge | PostWord.Praise | PostWord.Kind | PostWord.Adverb | PostWord.Day | PostWord.Part | PostWord.Det | PostWord.Limit | PostWord.OtherUnit));
+        var (next, isMeasured) = (0, false);
+        for (var at = 0; at < Sentence.Count; at++)
+        {
+            while (next < _quantities.Count && (_quantities[next].End <= at || _quantities[next].Unit is null))
+            {
+                next++;
+            }
+
+            var isTaken = next < _quantities.Count && at >= _quantities[next].Start;
+            isMeasured |= isTaken;
+            if (!isTaken && Sentence[at].IsWord
+                && !Sentence[at].Is(PostWord.Hedge | PostWord.Praise | PostWord.Kind | PostWord.Adverb | PostWord.Day | PostWord.Part | PostWord.Det | PostWord.Limit | PostWord.OtherUnit))
+            {
+                return false;
+            }
+        }
+
+        return isMeasured;
     }
 }

@@ -3,19 +3,22 @@ namespace CrewBot.Core.Ice.Posts;
 /// <summary>Whether a clause says how things are: or asks, wishes, foretells, remembers, sells or jokes.</summary>
 internal static class PostSense
 {
+    private const int Reach = 12;
+
     /// <summary>Whether a clause asks, question mark or none.</summary>
     public static bool Asks(PostSentence sentence, IReadOnlyList<PostClause> clauses, int at)
     {
         var clause = clauses[at];
         return OpensLikeQuestion(sentence, clause)
-            || (sentence.Asks && (at == clauses.Count - 1 || !clauses.Skip(at + 1).Any(later => OpensLikeQuestion(sentence, later))));
+            || (sentence.Asks && (at == clauses.Count - 1 || !clauses.Skip(at + 1).Take(Reach).Any(later => OpensLikeQuestion(sentence, later))));
     }
 
     /// <summary>Whether what is said at a place is not said to be so: wished, needed, foretold or only if.</summary>
     public static bool IsUnreal(PostSentence sentence, PostClause clause, int at)
     {
         var marker = sentence.Find(clause.Start, at, PostWord.Unreal);
-        return (marker >= 0 && !IsRemembered(sentence, marker) && !(sentence[marker].Text is "would" && sentence[marker + 1].Is(PostWord.Hedge)))
+        return sentence.SaysAnywhere(Math.Max(0, clause.Start - 2), at, "no", "way") || sentence.SaysAnywhere(clause.Start, at, "i'd", "like") || sentence.SaysAnywhere(clause.Start, at, "we'd", "like") || sentence.SaysAnywhere(clause.Start, at, "i'd", "love")
+            || (marker >= 0 && !IsRemembered(sentence, marker) && !(sentence[marker].Text is "doubt" && sentence[marker - 1].Is(PostWord.No)) && !(sentence[marker].Text is "would" && sentence[marker + 1].Is(PostWord.Hedge)))
             || IsComing(sentence, at, clause.End)
             || IsImperative(sentence, clause);
     }
@@ -47,7 +50,7 @@ internal static class PostSense
                 "last" or "previous" => next.Is(PostWord.Season),
                 "ago" => sentence[at - 1].Is(PostWord.Season) || sentence[at - 1].Text is "month",
                 "back" => next.Text is "in" && (sentence[at + 2].Number is > 31 || sentence[at + 2].Text is "the" or "my"),
-                "in" => next.Number is >= 1900 && next.Number < year,
+                "in" or "of" => next.Number is >= 1900 && next.Number < year,
                 "used" => next.Text is "to",
                 "when" => next.Text is "i" && sentence[at + 2].Text is "was" && sentence[at + 3].Is(PostWord.Det),
                 "remember" or "remembered" or "record" => true,
@@ -70,10 +73,10 @@ internal static class PostSense
         || sentence.SaysAnywhere(clause.Start, clause.End, "this", "morning");
 
     /// <summary>Whether somebody sells something.</summary>
-    public static bool Sells(PostSentence sentence) => sentence.Any(0, sentence.Count, PostWord.Ad);
+    public static bool Sells(PostSentence sentence) => sentence.Has(PostWord.Ad);
 
     public static bool Jokes(PostSentence sentence) =>
-        sentence.Any(0, sentence.Count, PostWord.Joke) && !sentence.Any(0, sentence.Count, PostWord.No)
+        sentence.Has(PostWord.Joke) && !sentence.Has(PostWord.No)
         || sentence.Says(sentence.Count - 2, "/", "s")
         || sentence.SaysAnywhere(0, sentence.Count, "yeah", "right");
 
@@ -82,7 +85,9 @@ internal static class PostSense
         (sentence[0].Text is "sure" or "suure" && !sentence[1].Is(PostWord.Be)) || sentence.SaysAnywhere(0, 3, "oh", "sure") || sentence.SaysAnywhere(0, 3, "yeah", "sure");
 
     /// <summary>Whether it is about ice at home: in a glass, on a windshield.</summary>
-    public static bool IsAtHome(PostSentence sentence, PostClause clause) => sentence.Any(clause.Start, clause.End, PostWord.Home);
+    public static bool IsAtHome(PostSentence sentence, PostClause clause) =>
+        sentence.Find(clause.Start, clause.End, PostWord.Home) is var home and >= 0
+        && !(sentence[home].Text is "drink" && sentence[home - 1].Text is "the" && !sentence.Any(clause.Start, clause.End, PostWord.Ice)); // in the drink is in the lake
 
     /// <summary>Whether a clause passes on somebody else's word.</summary>
     public static bool IsHearsay(PostSentence sentence, PostClause clause)
@@ -96,8 +101,12 @@ internal static class PostSense
         return person >= 0
             && !sentence.Any(clause.Start, person, PostWord.First | PostWord.Preposition)
             && !sentence.Any(person + 1, person + 3, PostWord.First)
-            && sentence.Any(person + 1, clause.End, PostWord.Say | PostWord.Measure | PostWord.Have | PostWord.Be);
+            && sentence.Any(person + 1, clause.End, PostWord.Say | PostWord.Measure | PostWord.Have | PostWord.Be | (IsRelated(sentence, person) ? PostWord.Fall | PostWord.Vehicle : PostWord.None));
     }
+
+    // My cousin, buddy's sled: somebody that the writer knows it from.
+    private static bool IsRelated(PostSentence sentence, int person) =>
+        sentence[person - 1].Text is "my" or "our" || sentence[person].Raw.EndsWith("'s", StringComparison.Ordinal) || sentence[person].Raw.EndsWith('s') && !sentence[person].Text.EndsWith('s');
 
     /// <summary>Whether the writer speaks for himself.</summary>
     public static bool IsOwn(PostSentence sentence, PostClause clause) => sentence[clause.Start].Is(PostWord.First) || sentence[clause.Start + 1].Is(PostWord.First);

@@ -5,11 +5,16 @@ namespace CrewBot.Core.Ice.Posts;
 /// <param name="asks">Whether it ends with a question mark.</param>
 internal sealed class PostSentence(PostToken[] tokens, bool asks)
 {
+    private readonly PostWord _words = tokens.Aggregate(PostWord.None, static (words, token) => words | token.Words);
+
     public int Count => tokens.Length;
 
     public bool Asks => asks;
 
     public PostToken this[int at] => at >= 0 && at < tokens.Length ? tokens[at] : PostToken.None;
+
+    /// <summary>Whether any word of it is of a class.</summary>
+    public bool Has(PostWord classes) => (_words & classes) != 0;
 
     /// <summary>Where the first word of a class stands from one place up to another; -1 where none does.</summary>
     public int Find(int from, int to, PostWord classes)

@@ -1,13 +1,28 @@
 namespace CrewBot.Core.Ice.Posts;
 
 /// <summary>Says which place of a sentence belongs to what is told in it.</summary>
-/// <param name="sentence">The sentence.</param>
-/// <param name="clauses">Its clauses.</param>
-/// <param name="places">Its places.</param>
-/// <param name="told">Where its thicknesses and hazards stand.</param>
-internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause> clauses, IReadOnlyList<PostPlace> places, IReadOnlyList<int> told)
+internal sealed class PostSpots
 {
+    // A place further off belongs to something else.
+    private const int Reach = 12;
+
     private const PostWord Verbs = PostWord.First | PostWord.Have | PostWord.Measure | PostWord.Catch | PostWord.Contrast | PostWord.Unreal | PostWord.Fall;
+
+    private readonly PostSentence _sentence;
+    private readonly IReadOnlyList<PostClause> _clauses;
+    private readonly List<PostPlace>[] _places;
+    private readonly List<int>[] _told;
+
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="clauses">Its clauses.</param>
+    /// <param name="places">Its places, in order.</param>
+    /// <param name="told">Where its thicknesses and hazards stand, in order.</param>
+    public PostSpots(PostSentence sentence, IReadOnlyList<PostClause> clauses, IReadOnlyList<PostPlace> places, IReadOnlyList<int> told)
+    {
+        (_sentence, _clauses) = (sentence, clauses);
+        _places = ByClause(places, place => place.Start);
+        _told = ByClause(told, at => at);
+    }
 
     /// <summary>The place of what stands from one token to another in a clause; null when the sentence names none for it.</summary>
     /// <param name="start">Its first token.</param>
@@ -15,21 +30,17 @@ internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause>
     /// <param name="clause">The number of its clause.</param>
     /// <param name="isLayer">Whether it belongs to what was told before it: a layer, something on top.</param>
     public string? Of(int start, int end, int clause, bool isLayer) =>
-        Own(start, end, clauses[clause]) ?? Following(clause, isLayer) ?? Preceding(clause, isLayer);
+        Own(start, end, clause) ?? Following(clause, isLayer) ?? Preceding(clause, isLayer);
 
-    private string? Own(int start, int end, PostClause clause)
+    private string? Own(int start, int end, int clause)
     {
         PostPlace? before = null;
         PostPlace? after = null;
-        foreach (var place in places.Where(place => clause.Has(place.Start)))
+        foreach (var place in _places[clause])
         {
             if (place.End <= start)
             {
                 before = place;
-            }
-            else if (place.Start >= end)
-            {
-                after ??= place;
             }
             else
             {
@@ -43,22 +54,29 @@ internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause>
         }
 
         // "At the landing 5 inches at the narrows 3 inches": each has its place before it.
-        var isLed = told.Where(clause.Has).DefaultIfEmpty(int.MaxValue).Min() > places.First(place => clause.Has(place.Start)).Start;
-        return isLed && told.Any(at => clause.Has(at) && at >= after.Value.End) ? before.Value.Name : after.Value.Name;
+        var isLed = _told[clause] is [var first, ..] && first > _places[clause][0].Start;
+        return isLed && _told[clause][^1] >= after.Value.End ? before.Value.Name : after.Value.Name;
     }
 
     // 5 inches, mostly white, by the narrows
     private string? Following(int clause, bool isLayer)
     {
-        for (var next = clause + 1; next < clauses.Count; next++)
+        for (var next = clause + 1; next < Math.Min(_clauses.Count, clause + Reach); next++)
         {
-            var (isTold, place) = (told.Any(clauses[next].Has), In(clauses[next]));
-            if (place is { } found)
+            var (from, to) = (_clauses[next].Start, _clauses[next].End);
+            if (_sentence[from].Text is "only" or "except")
             {
-                return (isLayer || !isTold) && !sentence.Any(clauses[next].Start, found.Start, Verbs) && !sentence.Any(clauses[next].Start, clauses[next].End, PostWord.Limit | PostWord.Change) ? found.Name : null;
+                return null;
             }
 
-            if (!isTold && sentence.Any(clauses[next].Start, clauses[next].End, PostWord.First))
+            var isTold = _told[next].Count > 0;
+            if (_places[next] is [var found, ..])
+            {
+                from += isLayer && _sentence[from].Text is "then" ? 1 : 0;
+                return (isLayer || !isTold) && !_sentence.Any(from, found.Start, Verbs) && !_sentence.Any(from, to, PostWord.Limit | PostWord.Change) ? found.Name : null;
+            }
+
+            if (!isTold && _sentence.Any(from, to, PostWord.First))
             {
                 return null;
             }
@@ -70,30 +88,35 @@ internal sealed class PostSpots(PostSentence sentence, IReadOnlyList<PostClause>
     // Landing: 3 inches, slush on top
     private string? Preceding(int clause, bool isLayer)
     {
-        for (var before = clause - 1; before >= 0; before--)
+        for (var before = clause - 1; before >= Math.Max(0, clause - Reach); before--)
         {
-            if (In(clauses[before]) is not { } first)
+            if (_places[before] is [var first, ..])
             {
-                continue;
+                var isHeading = _told[before] is not [var told, ..] || told > first.Start;
+                return isHeading || isLayer ? _places[before][^1].Name : null;
             }
-
-            var isHeading = !told.Any(clauses[before].Has) || told.Where(clauses[before].Has).Min() > first.Start;
-            return isHeading || isLayer ? places.Last(place => clauses[before].Has(place.Start)).Name : null;
         }
 
         return null;
     }
 
-    private PostPlace? In(PostClause clause)
+    // What stands between two clauses belongs to none.
+    private List<T>[] ByClause<T>(IReadOnlyList<T> all, Func<T, int> startOf)
     {
-        foreach (var place in places)
+        var parted = new List<T>[_clauses.Count];
+        var next = 0;
+        for (var clause = 0; clause < parted.Length; clause++)
         {
-            if (clause.Has(place.Start))
+            parted[clause] = [];
+            for (; next < all.Count && startOf(all[next]) < _clauses[clause].End; next++)
             {
-                return place;
+                if (_clauses[clause].Has(startOf(all[next])))
+                {
+                    parted[clause].Add(all[next]);
+                }
             }
         }
 
-        return null;
+        return parted;
     }
 }

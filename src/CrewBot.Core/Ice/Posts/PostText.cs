@@ -1,24 +1,23 @@
-using System.Globalization;
-
 namespace CrewBot.Core.Ice.Posts;
 
 /// <summary>Takes a post apart into sentences of words, numbers and marks.</summary>
 internal sealed class PostText
 {
+    private const int LongestMention = 40;
+
     private static readonly string[] ShortForms = ["in", "ins", "ft", "cm", "mm", "m", "approx", "abt", "avg", "yd", "yds", "hr", "hrs", "min", "deg", "st", "mt", "no", "pt"];
 
-    private readonly string _text;
+    private readonly PostCursor _cursor;
     private readonly List<PostSentence> _sentences = [];
     private readonly List<PostToken> _tokens = [];
-    private int _at;
     private bool _inQuotes;
 
-    private PostText(string text) => _text = text;
+    private PostText(string text) => _cursor = new(text);
 
     public static IReadOnlyList<PostSentence> SentencesOf(string text)
     {
         var post = new PostText(text);
-        while (post._at < text.Length)
+        while (!post._cursor.IsAtEnd)
         {
             post.Next();
         }
@@ -27,40 +26,20 @@ internal sealed class PostText
         return post._sentences;
     }
 
-    private char Here => Peek(0);
-
-    private char Peek(int ahead) => _at + ahead >= 0 && _at + ahead < _text.Length ? Plain(_text[_at + ahead]) : '\0';
-
-    private static char Plain(char sign) => sign switch
-    {
-        '″' or '“' or '”' or '‟' or '¨' => '"',
-        '′' or '’' or '‘' or '`' or '´' => '\'',
-        '–' or '—' or '‒' or '−' or '‑' => '-',
-        '…' => '.',
-        '\u00a0' or '\u2009' or '\u202f' => ' ',
-        _ => sign,
-    };
-
-    private bool IsGlued => _at > 0 && !char.IsWhiteSpace(Peek(-1));
-
     private void Next()
     {
-        var here = Here;
-        if (here == '\n' || here is '!' or '?' || (here == '.' && !char.IsAsciiDigit(Peek(1))))
+        var here = _cursor.Here;
+        if (here is '\n' or '!' or '?' || (here == '.' && !char.IsAsciiDigit(_cursor.Peek(1))))
         {
             Stop(here);
         }
-        else if (char.IsWhiteSpace(here) || char.IsControl(here))
-        {
-            _at++;
-        }
         else if (char.IsAsciiDigit(here) || here == '.')
         {
-            Number();
+            _tokens.Add(PostDigits.Read(_cursor));
         }
-        else if (PartOf(here) is { } part)
+        else if (PostDigits.PartOf(here) is { } part)
         {
-            Add(new(here.ToString(), here.ToString(), PostWord.None, IsGlued) { Number = part, Most = part, IsPart = true }, 1);
+            Add(new(here.ToString(), here.ToString(), PostWord.None, _cursor.IsGlued) { Number = part, Most = part, IsPart = true }, 1);
         }
         else if (char.IsLetter(here))
         {
@@ -70,9 +49,9 @@ internal sealed class PostText
         {
             Quote();
         }
-        else if (here == '<' && _text.IndexOf('>', _at) is var close and > 0 && close - _at < 40)
+        else if (here == '<' && _cursor.Text.IndexOf('>', _cursor.At) is var close and > 0 && close - _cursor.At < LongestMention)
         {
-            _at = close + 1; // a mention or an emoji of the platform
+            _cursor.At = close + 1; // a mention or an emoji of the platform
         }
         else if (here is ',' or ';' or ':' or '(' or ')' or '-' or '/' or '~' or '&' or '@' or '+' or '$' or '#' or '%' or '°' or '=')
         {
@@ -80,22 +59,23 @@ internal sealed class PostText
         }
         else
         {
-            _at++;
+            _cursor.At++;
         }
     }
 
     // A stop after "in." or between the letters of "a.m." ends nothing.
     private void Stop(char sign)
     {
-        _at++;
-        var next = _at;
-        while (next < _text.Length && _text[next] is ' ')
+        _cursor.At++;
+        var ahead = 0;
+        while (_cursor.Peek(ahead) is ' ')
         {
-            next++;
+            ahead++;
         }
 
-        var goesOn = next < _text.Length && (char.IsLower(_text[next]) || char.IsAsciiDigit(_text[next]) || _text[next] is ',' or ')');
-        if (sign == '.' && goesOn && _tokens.Count > 0 && (ShortForms.Contains(_tokens[^1].Raw.ToLowerInvariant()) || (next == _at && char.IsLetter(_text[next]))))
+        var next = _cursor.Peek(ahead);
+        var goesOn = char.IsLower(next) || char.IsAsciiDigit(next) || next is ',' or ')';
+        if (sign == '.' && goesOn && _tokens.Count > 0 && (ShortForms.Contains(_tokens[^1].Raw.ToLowerInvariant()) || (ahead == 0 && char.IsLetter(next))))
         {
             return;
         }
@@ -112,152 +92,89 @@ internal sealed class PostText
         }
     }
 
-    private void Number()
-    {
-        var (start, glued) = (_at, IsGlued);
-        var whole = Digits();
-        var (least, most) = (whole, whole);
-        if (Here == '.' && char.IsAsciiDigit(Peek(1)))
-        {
-            _at++;
-            (least, most) = (Parse(start, _at + Run()), 0);
-            _at += Run();
-            most = least;
-        }
-        else if (Here == ',' && char.IsAsciiDigit(Peek(1)))
-        {
-            var run = Run(1);
-            if (run == 3)
-            {
-                _at += 4;
-                least = most = (whole * 1000) + Parse(_at - 3, _at);
-            }
-            else if (run <= 2 && Peek(run + 1) != ',' && !(whole < 10 && run == 2))
-            {
-                most = whole + (Parse(_at + 1, _at + 1 + run) / Math.Pow(10, run)); // 12,5 cm: no less than 12
-                _at += run + 1;
-            }
-        }
-
-        if (Here == '/' && Part(whole) is { } part)
-        {
-            Put(start, glued, part, part, isPart: true);
-            return;
-        }
-
-        if (char.ToLowerInvariant(Here) is 's' or 'n' or 'r' or 't' or 'x' && (char.IsLetter(Peek(1)) || char.IsAsciiDigit(Peek(1)))
-            && char.ToLowerInvariant(Peek(1)) is 't' or 'd' or 'h' or >= '0' and <= '9' && !char.IsLetter(Peek(2)))
-        {
-            while (char.IsLetterOrDigit(Here))
-            {
-                _at++; // 10th, 4x4
-            }
-
-            var word = _text[start.._at];
-            _tokens.Add(new(word, "th", PostWord.OtherUnit, glued));
-            return;
-        }
-
-        Put(start, glued, least, most, isPart: false);
-    }
-
-    // 3/4 is three quarters; 4/5 is how people write a range.
-    private double? Part(double above)
-    {
-        var start = _at;
-        _at++;
-        var below = char.IsAsciiDigit(Here) ? Digits() : 0;
-        if (below is 2 or 3 or 4 or 8 or 16 && above < below && above > 0 && Here != '/')
-        {
-            return above / below;
-        }
-
-        _at = start;
-        return null;
-    }
-
-    private void Put(int start, bool glued, double least, double most, bool isPart) =>
-        _tokens.Add(new(_text[start.._at], _text[start.._at], PostWord.None, glued) { Number = least, Most = most, IsPart = isPart });
-
-    private double Digits()
-    {
-        var start = _at;
-        _at += Run();
-        return start == _at ? 0 : Parse(start, _at);
-    }
-
-    private int Run(int from = 0)
-    {
-        var length = 0;
-        while (char.IsAsciiDigit(Peek(from + length)))
-        {
-            length++;
-        }
-
-        return length;
-    }
-
-    private double Parse(int from, int to) => double.Parse(_text.AsSpan(from, to - from), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
-
     private void Word()
     {
-        var (start, glued) = (_at, IsGlued);
-        while (char.IsLetter(Here) || (char.IsLetterOrDigit(Here) && _at > start) || (Here == '\'' && char.IsLetter(Peek(1))) || IsInitial(start))
+        var (start, glued) = (_cursor.At, _cursor.IsGlued);
+        while (char.IsLetter(_cursor.Here) || (char.IsLetterOrDigit(_cursor.Here) && _cursor.At > start) || (_cursor.Here == '\'' && char.IsLetter(_cursor.Peek(1))) || IsInitial(start))
         {
-            _at++;
+            _cursor.At++;
         }
 
-        var raw = _text[start.._at];
-        if (raw.StartsWith("http", StringComparison.OrdinalIgnoreCase) && Here == ':')
+        var raw = _cursor.Since(start);
+        if (_cursor.Here == ':' && raw.StartsWith("http", StringComparison.OrdinalIgnoreCase))
         {
-            while (_at < _text.Length && !char.IsWhiteSpace(_text[_at]))
+            while (!_cursor.IsAtEnd && !char.IsWhiteSpace(_cursor.Here))
             {
-                _at++;
+                _cursor.At++;
             }
 
             return;
         }
 
         var (stem, classes) = PostLexicon.Find(raw.ToLowerInvariant().Replace('’', '\'').Replace('‘', '\''));
-        _tokens.Add(new(raw, stem, classes, glued));
+        Put(new(raw, stem, classes, glued));
     }
 
-    private bool IsInitial(int start) => Here == '.' && char.IsLetter(Peek(1)) && _at == start + 1 && !char.IsLetter(Peek(2));
+    // Snow ice is a kind of ice, and a brother in law a brother: two or three words that are one.
+    private void Put(PostToken word)
+    {
+        if (word.Text is "ice" && LastIs("snow"))
+        {
+            _tokens[^1] = new($"{_tokens[^1].Raw} {word.Raw}", "snowice", PostWord.White | PostWord.Ice, _tokens[^1].IsGlued);
+            return;
+        }
+
+        if (word.Text is "law" && LastIs("in"))
+        {
+            var before = _tokens.Count - 2;
+            while (before >= 0 && _tokens[before].Text is "-")
+            {
+                before--;
+            }
+
+            if (before >= 0 && _tokens[before].Is(PostWord.Person))
+            {
+                _tokens.RemoveRange(before + 1, _tokens.Count - before - 1);
+                return;
+            }
+        }
+
+        _tokens.Add(word);
+    }
+
+    // Whether a word stands last, a hyphen behind it or none.
+    private bool LastIs(string word)
+    {
+        if (_tokens is [.., { Text: "-", IsGlued: true }] && _tokens.Count > 1 && _tokens[^2].Text == word)
+        {
+            _tokens.RemoveAt(_tokens.Count - 1);
+        }
+
+        return _tokens.Count > 0 && _tokens[^1].Text == word;
+    }
+
+    private bool IsInitial(int start) => _cursor.Here == '.' && char.IsLetter(_cursor.Peek(1)) && _cursor.At == start + 1 && !char.IsLetter(_cursor.Peek(2));
 
     // After a number these are inches and feet, unless they close what a quotation mark opened.
     private void Quote()
     {
-        var isDouble = Here == '"' || Peek(1) == '\'';
-        var length = Here == '\'' && isDouble ? 2 : 1;
-        if (IsGlued && _tokens.Count > 0 && _tokens[^1].Number is not null && !_inQuotes)
+        var isDouble = _cursor.Here == '"' || _cursor.Peek(1) == '\'';
+        var length = _cursor.Here == '\'' && isDouble ? 2 : 1;
+        if (_cursor.IsGlued && _tokens.Count > 0 && _tokens[^1].Number is not null && !_inQuotes)
         {
             Add(new(isDouble ? "\"" : "'", isDouble ? "inch" : "foot", PostWord.Unit, true), length);
             return;
         }
 
-        _inQuotes = isDouble && !_inQuotes && !IsGlued;
-        _at += length;
+        _inQuotes = isDouble && !_inQuotes && !_cursor.IsGlued;
+        _cursor.At += length;
     }
 
-    private PostToken Mark(string sign) => new(sign, sign, PostLexicon.Find(sign).Classes, IsGlued);
+    private PostToken Mark(string sign) => new(sign, sign, PostLexicon.Find(sign).Classes, _cursor.IsGlued);
 
     private void Add(PostToken token, int length)
     {
         _tokens.Add(token);
-        _at += length;
+        _cursor.At += length;
     }
-
-    private static double? PartOf(char sign) => sign switch
-    {
-        '½' => 1 / 2d,
-        '¼' => 1 / 4d,
-        '¾' => 3 / 4d,
-        '⅓' => 1 / 3d,
-        '⅔' => 2 / 3d,
-        '⅛' => 1 / 8d,
-        '⅜' => 3 / 8d,
-        '⅝' => 5 / 8d,
-        '⅞' => 7 / 8d,
-        _ => null,
-    };
 }

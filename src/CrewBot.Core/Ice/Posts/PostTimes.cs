@@ -31,7 +31,8 @@ internal static class PostTimes
         }
 
         var unit = sentence[at - 1].Text;
-        var number = sentence[at - 2].Text is "a" or "an" or "one" ? 1 : sentence[at - 2].Text is "few" ? 3 : NumberBefore(sentence, at - 1);
+        var number = sentence[at - 3].Text is "half" ? 0.5
+            : sentence[at - 2].Text is "a" or "an" or "one" ? 1 : sentence[at - 2].Text is "few" ? 3 : NumberBefore(sentence, at - 1);
         return number is not { } count || count > 400 ? null : unit switch
         {
             "min" or "minute" or "mins" => new(posted.AddMinutes(-count), true),
@@ -56,7 +57,7 @@ internal static class PostTimes
         return null;
     }
 
-    // 7am, 7:30, 7:30 pm, noon
+    // 7am, 7:30, 7:30 pm, noon, at ten last night
     private static PostedTime? Clock(PostSentence sentence, int at, PostClause clause, DateTimeOffset posted)
     {
         if (sentence[at].Text is "noon")
@@ -64,28 +65,68 @@ internal static class PostTimes
             return LastAt(12, 0, sentence, clause, posted);
         }
 
-        if (sentence[at].Number is not { } hour || hour > 24 || hour != Math.Floor(hour))
+        if (PostNumber.One(sentence, at) is not { Most: <= 24 } number || number.Next != at + 1 || number.Most != Math.Floor(number.Most))
         {
             return null;
         }
 
-        var hasMinutes = sentence[at + 1].Text is ":" && sentence[at + 2].Number is < 60;
-        var half = sentence[hasMinutes ? at + 3 : at + 1].Text;
-        var isHalf = half is "am" or "pm" or "a.m" or "p.m" or "o'clock";
-        if (!isHalf && !(hasMinutes && sentence[at + 2].IsGlued && sentence[at + 2].Raw.Length == 2))
+        var hour = number.Most;
+        var hasMinutes = sentence[at + 1].Text is ":" && sentence[at + 2].Number is < 60 && sentence[at + 2].IsGlued && sentence[at + 2].Raw.Length == 2;
+        var half = HalfOf(sentence, hasMinutes ? at + 3 : at + 1, sentence[at - 1], clause);
+        if (half is null && !hasMinutes)
         {
             return null;
         }
 
-        var hours = half.StartsWith('p') && hour < 12 ? hour + 12 : half.StartsWith('a') && hour == 12 ? 0 : hour % 24;
+        var hours = half is 'p' && hour < 12 ? hour + 12 : half is 'a' && hour == 12 ? 0 : hour % 24;
         return LastAt((int)hours, hasMinutes ? (int)sentence[at + 2].Number!.Value : 0, sentence, clause, posted);
     }
 
+    // The half of the day: said behind the hour, or by the part of the day that "at ten" stands in.
+    private static char? HalfOf(PostSentence sentence, int at, PostToken before, PostClause clause)
+    {
+        if (sentence[at].Text is "am" or "pm" or "a.m" or "p.m" or "o'clock")
+        {
+            return sentence[at].Text[0];
+        }
+
+        if (before.Text is not ("at" or "@" or "around" or "about") || sentence[at].Is(PostWord.Unit | PostWord.OtherUnit | PostWord.Thing | PostWord.Ice | PostWord.Kind))
+        {
+            return null;
+        }
+
+        return Says(sentence, clause, "night", "nite", "tonight", "tonite", "evening", "afternoon", "aft", "arvo") ? 'p'
+            : Says(sentence, clause, "morning", "mornin", "morn") ? 'a'
+            : null;
+    }
+
+    private static bool Says(PostSentence sentence, PostClause clause, params ReadOnlySpan<string> words)
+    {
+        for (var at = clause.Start; at < clause.End; at++)
+        {
+            if (words.Contains(sentence[at].Text))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // On the day that is said beside it; without one, the last time that the clock stood there.
     private static PostedTime LastAt(int hour, int minute, PostSentence sentence, PostClause clause, DateTimeOffset posted)
     {
+        for (var at = clause.Start; at < clause.End; at++)
+        {
+            if (Day(sentence, at, posted) is { } day)
+            {
+                var said = Midnight(day.At).AddHours(hour).AddMinutes(minute);
+                return new(said > posted ? said.AddDays(-1) : said, true);
+            }
+        }
+
         var time = Midnight(posted).AddHours(hour).AddMinutes(minute);
-        var isYesterday = sentence.SaysAnywhere(clause.Start, clause.End, "yesterday") || sentence.SaysAnywhere(clause.Start, clause.End, "last", "night");
-        return new(isYesterday || time > posted ? time.AddDays(-1) : time, true);
+        return new(time > posted ? time.AddDays(-1) : time, true);
     }
 
     private static PostedTime? Day(PostSentence sentence, int at, DateTimeOffset posted)
@@ -102,7 +143,9 @@ internal static class PostTimes
             (_, "yesterday") => new(today.AddDays(before.Text is "before" ? -2 : -1), false),
             ("last", "night" or "evening") => new(today.AddHours(-6), false),
             ("last", "week" or "weekend") => new(today.AddDays(-7), false),
-            ("this", "morning" or "mornin" or "am" or "afternoon" or "evening" or "pm") => new(today, false),
+            ("last", "nite") => new(today.AddHours(-6), false),
+            ("this", "morning" or "mornin" or "morn" or "am" or "afternoon" or "aft" or "arvo" or "evening" or "pm") => new(today, false),
+            (_, "rn" or "atm") or ("right", "now") => new(today, false),
             (not "by", "today" or "tonight" or "tonite") => new(today, false),
             _ => null,
         };
