@@ -14,6 +14,7 @@ internal static class IceServices
         .AddSingleton<ICommandHandler, RelayIcePost>()
         .AddSingleton<ICommandHandler, ShowIceBoard>()
         .AddSingleton<ICommandHandler, CarryOnIce>()
+        .AddSingleton<ICommandHandler, GrowIce>()
         .AddSingleton<ICommandHandler, CorrectIce>()
         .AddSingleton<ICommandHandler, WithdrawIce>()
         .AddSingleton<ICommandHandler, CloseBadNews>()

@@ -60,9 +60,12 @@ internal static class PostBreakthroughs
 
         var next = sentence[into + 1];
         var who = sentence[at - 1].Is(PostWord.Adverb) ? sentence[at - 2] : sentence[at - 1];
-        var endsHere = !clause.Has(into + 1) || next.Is(PostWord.Strong | PostWord.Part | PostWord.Day | PostWord.Contrast | PostWord.Adverb) || next.Text is "at" or "and" or "last" or "up" or "to" && sentence[into + 2].Text is not "the";
-        return endsHere && next.Number is null && (who.Text is "almost" or "nearly" || (PostDuckings.IsBody(who) && who.Text is not ("we" or "it" or "there"))) && !sentence.SaysAnywhere(into, clause.End, "landing") && !sentence.Any(at - 3, at, PostWord.Have);
+        var endsHere = !clause.Has(into + 1) || next.Is(PostWord.Strong | PostWord.Part | PostWord.Day | PostWord.Contrast | PostWord.Adverb) || next.Text is "at" or "and" or "last" or "up";
+        return endsHere && next.Number is null && (who.Text is "almost" or "nearly" || (PostDuckings.IsBody(who) && who.Text is not ("we" or "it" or "there"))) && !IsStart(sentence, into, clause.End) && !sentence.Any(at - 3, at, PostWord.Have);
     }
+
+    private static bool IsStart(PostSentence sentence, int from, int to) =>
+        Enumerable.Range(from, to - from).Any(at => sentence[at].Text is "landing" or "access" or "ramp" or "launch" or "public" or "lot");
 
     // A sled through the ice, whatever the verb.
     private static bool IsThroughTheIce(PostSentence sentence, PostClause clause, int at) =>
