@@ -1,5 +1,4 @@
 using System.Globalization;
-using CrewBot.Chat.Commands;
 using CrewBot.Core.Ice;
 using CrewBot.Core.Ice.Posts;
 using CrewBot.Core.Knowledge;
