@@ -1,5 +1,6 @@
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.People;
+using CrewBot.Storage.Requests;
 
 namespace CrewBot.Storage.Tests.Crews;
 
@@ -31,6 +32,28 @@ public sealed class MemberRepositoryTests : DatabaseTest
     }
 
     [Fact]
+    public async Task CrewsOfAsync_InTwoCrews_NamesTheOneWrittenInLastFirst()
+    {
+        var start = DateTimeOffset.UnixEpoch.AddYears(57);
+        await AnswerAsync(Alpha, "1", start.AddMinutes(5));
+        await AnswerAsync(Beta, "1", start);
+        await AnswerAsync(Beta, "2", start.AddMinutes(9));
+
+        Assert.Equal([Alpha, Beta], await Database.CrewsOfAsync("1", Limit));
+        Assert.Equal([Beta], await Database.CrewsOfAsync("2", Limit));
+        Assert.Empty(await Database.CrewsOfAsync("3", Limit));
+    }
+
+    [Fact]
+    public async Task CrewsOfAsync_Erased_NamesNone()
+    {
+        var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "Ana", "erased"));
+
+        Assert.Empty(await Database.CrewsOfAsync("1", Limit));
+    }
+
+    [Fact]
     public async Task EraseAsync_NobodyFindsThemAnyMoreAndAReturnIsANewPerson()
     {
         var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
@@ -41,4 +64,10 @@ public sealed class MemberRepositoryTests : DatabaseTest
         var again = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
         Assert.NotEqual(ana.Id, again.Id);
     }
+
+    private Task AnswerAsync(string crew, string person, DateTimeOffset at) => WriteAsync(crew, async session =>
+    {
+        var member = await new MemberRepository(session).FindOrAddAsync(person, "Ana");
+        await new RequestRepository(session).RememberAsync($"{crew}-{person}", member.Id, "{}", at);
+    });
 }
