@@ -36,12 +36,12 @@ public sealed class MemberRepositoryTests : DatabaseTest
     {
         var start = DateTimeOffset.UnixEpoch.AddYears(57);
         await AnswerAsync(Alpha, "1", start.AddMinutes(5));
-        await AnswerAsync(Beta, "1", start);
-        await AnswerAsync(Beta, "2", start.AddMinutes(9));
+        await AnswerAsync(Bravo, "1", start);
+        await AnswerAsync(Bravo, "2", start.AddMinutes(9));
 
-        Assert.Equal([Alpha, Beta], await Database.CrewsOfAsync("1", Limit));
-        Assert.Equal([Beta], await Database.CrewsOfAsync("2", Limit));
-        Assert.Empty(await Database.CrewsOfAsync("3", Limit));
+        Assert.Equal([Alpha, Bravo], await Database.CrewsOfAsync("1", Cancellation));
+        Assert.Equal([Bravo], await Database.CrewsOfAsync("2", Cancellation));
+        Assert.Empty(await Database.CrewsOfAsync("3", Cancellation));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class MemberRepositoryTests : DatabaseTest
         var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
         await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "Ana", "erased"));
 
-        Assert.Empty(await Database.CrewsOfAsync("1", Limit));
+        Assert.Empty(await Database.CrewsOfAsync("1", Cancellation));
     }
 
     [Fact]
