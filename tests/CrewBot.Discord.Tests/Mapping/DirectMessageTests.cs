@@ -146,7 +146,7 @@ public sealed class DirectMessageTests : IDisposable
         return command;
     }
 
-    private static Task LogInGuildAsync(RoomStage stage) => stage.AskAsync(
+    private static Task<JsonNode> LogInGuildAsync(RoomStage stage) => stage.AskAsync(
         stage.Make.Command("catch", Subcommand("log", Option("species", 3, "walleye"), Option("length", 3, "20in"))), Limit);
 
     private static string TitleOf(RecordedRequest post) => post.Json!["embeds"]![0]!["title"]!.GetValue<string>();
