@@ -9,6 +9,8 @@ namespace CrewBot.Discord.Mapping;
 /// <summary>The crew's chat on Discord: registers the commands, stays connected, answers.</summary>
 public sealed class DiscordRoom : IDisposable
 {
+    // Nobody waits for the definitions; whoever writes while the process comes up waits for an answer.
+    private static readonly TimeSpan RegisterAfter = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan FinishWithin = TimeSpan.FromSeconds(10);
 
     private readonly TimeProvider _clock;
@@ -80,6 +82,7 @@ public sealed class DiscordRoom : IDisposable
     {
         try
         {
+            await Task.Delay(RegisterAfter, _clock, stopping);
             await _registration.RunAsync(stopping);
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)
