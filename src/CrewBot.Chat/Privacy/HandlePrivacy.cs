@@ -66,17 +66,18 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
             return Reply.Refuse("Copies of your photos can't be deleted here, so nothing else was erased: tell whoever runs CrewBot, then send it again.");
         }
 
-        return await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member, gone), cancellationToken);
+        return await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member, gone, request.At), cancellationToken);
     }
 
     private static async Task<IReadOnlyList<string>> PhotosAsync(Request request, CrewSession session) =>
         await new CatchRepository(session).PhotoHashesOfAsync((await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id);
 
-    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member, int copies)
+    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member, int copies, DateTimeOffset at)
     {
         var held = await new HeldRepository(session).AllAsync(member.Id);
         var mention = JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
         await new HeldRepository(session).EraseAsync(member.Id, mention, Erased);
+        await new PostedNames(member.Name).ReplaceAsync(session, mention, at);
         return PrivacyAnswer.Gone(held, copies);
     }
 }

@@ -15,7 +15,8 @@ internal static class PrivacyAnswer
     private static readonly string Elsewhere =
         "Copies of the database that were made with backup hold it until whoever runs CrewBot deletes them; CrewBot makes none by itself.";
 
-    private const string Chat = "What was posted in the chat lies with the platform: delete it there.";
+    private const string Chat =
+        "What CrewBot posted in channels by itself is being edited; answers that people shared lie with the platform: delete them there.";
 
     public static Reply Shown(IReadOnlyList<HeldRows> held, Request request) => new()
     {

@@ -62,6 +62,19 @@ public sealed class PostRepository(CrewSession session)
         ON CONFLICT (crew_id, key) DO NOTHING
         """;
 
+    private const string MentioningSql =
+        $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Mention) > 0 ORDER BY id";
+
+    // What its readers see is edited; what they do not see yet keeps its time, and what was given up unseen stays so.
+    private const string RewordSql = """
+        UPDATE post SET body = @Body, revision = revision + 1,
+            due_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE due_at_ms END,
+            attempts = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN 0 ELSE attempts END,
+            fault = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN NULL ELSE fault END,
+            next_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE next_at_ms END
+        WHERE crew_id = @CrewId AND key = @Key
+        """;
+
     private const string RemoveSql = "DELETE FROM post WHERE crew_id = @CrewId AND id = @Id";
 
     private const string TriedSql =
@@ -159,6 +172,20 @@ public sealed class PostRepository(CrewSession session)
 
     /// <summary>What was given up, oldest first: a dead letter gets a new chance when it is said again.</summary>
     public Task<IReadOnlyList<Post>> DeadAsync() => PostsAsync(DeadSql, new { session.CrewId });
+
+    /// <summary>Everything that mentions something, whatever became of it.</summary>
+    /// <param name="mention">As bodies write it, exactly.</param>
+    public Task<IReadOnlyList<Post>> MentioningAsync(string mention) => PostsAsync(MentioningSql, new { session.CrewId, Mention = mention });
+
+    /// <summary>Says the same in other words: a message that stands is edited at once, and what is due later stays due then.</summary>
+    /// <param name="key">What it is.</param>
+    /// <param name="body">The words: a reply as JSON.</param>
+    /// <param name="at">Now.</param>
+    public async Task RewordAsync(string key, string body, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(RewordSql, new { session.CrewId, Key = key, Body = body, AtMs = Instants.Write(at) });
+        session.RingAfterwards();
+    }
 
     /// <summary>Forgets what was shown or given up before an instant.</summary>
     public Task ForgetAsync(DateTimeOffset before) =>

@@ -37,6 +37,30 @@ public sealed class PostPumpTests : PumpTest
     }
 
     [Fact(Timeout = Limit)]
+    public async Task RewordAsync_WhatStandsAndWhatIsDueLater_EditsTheOneAndLeavesTheOthersTime()
+    {
+        await using var pump = Run();
+        await SayAsync("ice/1/trip-channel", "By Ana");
+        Assert.Equal("show alpha trip-channel By Ana", await NextAsync());
+        await SettledAsync("ice/1/trip-channel", post => post is { NextAt: null });
+        await SayAsync("trip/1/reminder", "Ana brings the auger", due: Morning.AddHours(3));
+
+        await WriteAsync(Alpha, async session =>
+        {
+            foreach (var post in await new PostRepository(session).MentioningAsync("Ana"))
+            {
+                await new PostRepository(session).RewordAsync(post.Key, post.Body.Replace("Ana", "former angler", StringComparison.Ordinal), Clock.GetUtcNow());
+            }
+        });
+
+        Assert.Equal("edit alpha m1 By former angler", await NextAsync());
+        await SettledAsync("ice/1/trip-channel", post => post is { NextAt: null });
+        Assert.True(Sender.IsQuiet);
+        Advance(TimeSpan.FromHours(3));
+        Assert.Equal("show alpha trip-channel former angler brings the auger", await NextAsync());
+    }
+
+    [Fact(Timeout = Limit)]
     public async Task SayAsync_TheSameAgain_ChangesNothing()
     {
         await using var pump = Run();
