@@ -54,25 +54,23 @@ public sealed class PostRepository(CrewSession session)
     private const string UnderSql =
         $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND key >= @From AND key < @Until ORDER BY key";
 
+    private const string ThatSaySql = $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Words) > 0 ORDER BY id";
+
+    // What stands somewhere is edited there, even if the last edit was given up; a dead letter that nobody saw stays dead.
+    private const string RewordSql = """
+        UPDATE post SET body = @Body, revision = revision + 1,
+            attempts = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN 0 ELSE attempts END,
+            fault = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN NULL ELSE fault END,
+            next_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE next_at_ms END
+        WHERE crew_id = @CrewId AND id = @Id
+        """;
+
     // What was taken back or said otherwise meanwhile is not said again.
     private const string AgainSql = """
         INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
         SELECT crew_id, @Key, place, body, notifies, late_line, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
         WHERE crew_id = @CrewId AND id = @Id AND again_ms IS NOT NULL AND withdrawn = 0
         ON CONFLICT (crew_id, key) DO NOTHING
-        """;
-
-    private const string MentioningSql =
-        $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Mention) > 0 ORDER BY id";
-
-    // What its readers see is edited; what they do not see yet keeps its time, and what was given up unseen stays so.
-    private const string RewordSql = """
-        UPDATE post SET body = @Body, revision = revision + 1,
-            due_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE due_at_ms END,
-            attempts = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN 0 ELSE attempts END,
-            fault = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN NULL ELSE fault END,
-            next_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE next_at_ms END
-        WHERE crew_id = @CrewId AND key = @Key
         """;
 
     private const string RemoveSql = "DELETE FROM post WHERE crew_id = @CrewId AND id = @Id";
@@ -167,25 +165,22 @@ public sealed class PostRepository(CrewSession session)
     public Task<IReadOnlyList<Post>> UnderAsync(string prefix) =>
         PostsAsync(UnderSql, new { session.CrewId, From = prefix, Until = $"{prefix[..^1]}{(char)(prefix[^1] + 1)}" });
 
+    /// <summary>Every post that holds these words, whatever became of it.</summary>
+    /// <param name="words">As a post's JSON writes them.</param>
+    public Task<IReadOnlyList<Post>> ThatSayAsync(string words) => PostsAsync(ThatSaySql, new { session.CrewId, Words = words });
+
+    /// <summary>Says a post in other words: what waits still waits, what stands is edited, and nothing is said that was not.</summary>
+    public async Task RewordAsync(Post post, string body, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(RewordSql, new { session.CrewId, post.Id, Body = body, AtMs = Instants.Write(at) });
+        session.RingAfterwards();
+    }
+
     /// <summary>What its readers do not see yet, reminders for later days included; oldest first.</summary>
     public Task<IReadOnlyList<Post>> PendingAsync() => PostsAsync(PendingSql, new { session.CrewId });
 
     /// <summary>What was given up, oldest first: a dead letter gets a new chance when it is said again.</summary>
     public Task<IReadOnlyList<Post>> DeadAsync() => PostsAsync(DeadSql, new { session.CrewId });
-
-    /// <summary>Everything that mentions something, whatever became of it.</summary>
-    /// <param name="mention">As bodies write it, exactly.</param>
-    public Task<IReadOnlyList<Post>> MentioningAsync(string mention) => PostsAsync(MentioningSql, new { session.CrewId, Mention = mention });
-
-    /// <summary>Says the same in other words: a message that stands is edited at once, and what is due later stays due then.</summary>
-    /// <param name="key">What it is.</param>
-    /// <param name="body">The words: a reply as JSON.</param>
-    /// <param name="at">Now.</param>
-    public async Task RewordAsync(string key, string body, DateTimeOffset at)
-    {
-        await session.ExecuteAsync(RewordSql, new { session.CrewId, Key = key, Body = body, AtMs = Instants.Write(at) });
-        session.RingAfterwards();
-    }
 
     /// <summary>Forgets what was shown or given up before an instant.</summary>
     public Task ForgetAsync(DateTimeOffset before) =>

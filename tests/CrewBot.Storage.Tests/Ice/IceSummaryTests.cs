@@ -13,7 +13,7 @@ namespace CrewBot.Storage.Tests.Ice;
 /// <summary>What a report comes to lies beside it, however it got there.</summary>
 public sealed class IceSummaryTests : DatabaseTest
 {
-    private const int BeforeSummaries = 12;
+    private const int BeforeSummaries = 13;
     private const string Summaries = "SELECT number, least_nm, most_nm, counts_nm FROM ice_report ORDER BY number";
 
     private static readonly DateTimeOffset At = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);

@@ -37,30 +37,6 @@ public sealed class PostPumpTests : PumpTest
     }
 
     [Fact(Timeout = Limit)]
-    public async Task RewordAsync_WhatStandsAndWhatIsDueLater_EditsTheOneAndLeavesTheOthersTime()
-    {
-        await using var pump = Run();
-        await SayAsync("ice/1/trip-channel", "By Ana");
-        Assert.Equal("show alpha trip-channel By Ana", await NextAsync());
-        await SettledAsync("ice/1/trip-channel", post => post is { NextAt: null });
-        await SayAsync("trip/1/reminder", "Ana brings the auger", due: Morning.AddHours(3));
-
-        await WriteAsync(Alpha, async session =>
-        {
-            foreach (var post in await new PostRepository(session).MentioningAsync("Ana"))
-            {
-                await new PostRepository(session).RewordAsync(post.Key, post.Body.Replace("Ana", "former angler", StringComparison.Ordinal), Clock.GetUtcNow());
-            }
-        });
-
-        Assert.Equal("edit alpha m1 By former angler", await NextAsync());
-        await SettledAsync("ice/1/trip-channel", post => post is { NextAt: null });
-        Assert.True(Sender.IsQuiet);
-        Advance(TimeSpan.FromHours(3));
-        Assert.Equal("show alpha trip-channel former angler brings the auger", await NextAsync());
-    }
-
-    [Fact(Timeout = Limit)]
     public async Task SayAsync_TheSameAgain_ChangesNothing()
     {
         await using var pump = Run();
@@ -155,6 +131,36 @@ public sealed class PostPumpTests : PumpTest
 
         Advance(TimeSpan.FromMinutes(30));
         Assert.Equal("show alpha trip-channel overdue", await NextAsync());
+    }
+
+    [Fact(Timeout = Limit)]
+    public async Task RewordAsync_ShownPendingAndGivenUp_EditsWhatStandsAndShowsNothingMore()
+    {
+        await SayAsync("trip/1/card", "Hal comes");
+        await SayAsync("trip/1/reminder", "Hal, at six", due: Morning.AddHours(3));
+        Sender.FailAt("gone", new PostRefusedException("no such channel"));
+        await SayAsync("trip/1/dead", "Hal is out", place: "gone");
+        await using var pump = Run();
+        await NextAsync();
+        await NextAsync();
+        await SettledAsync("trip/1/card", post => post is { Message: not null });
+        await SettledAsync("trip/1/dead", post => post is { NextAt: null });
+
+        await WriteAsync(Alpha, async session =>
+        {
+            var posts = new PostRepository(session);
+            foreach (var post in await posts.ThatSayAsync("Hal"))
+            {
+                await posts.RewordAsync(post, post.Body.Replace("Hal", "somebody", StringComparison.Ordinal), Morning);
+            }
+        });
+
+        Assert.Equal("edit alpha m1 somebody comes", await NextAsync());
+        await SettledAsync("trip/1/card", post => post is { NextAt: null });
+        Assert.True(Sender.IsQuiet);
+        Assert.Equal(("somebody is out", true), ((await FindAsync("trip/1/dead"))!.Body, (await FindAsync("trip/1/dead"))!.NextAt is null));
+        Advance(TimeSpan.FromHours(3));
+        Assert.Equal("show alpha trip-channel somebody, at six", await NextAsync());
     }
 
     [Fact(Timeout = Limit)]

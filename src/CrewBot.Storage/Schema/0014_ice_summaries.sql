@@ -25,4 +25,4 @@ CREATE INDEX ice_report_warm ON ice_report (crew_id, water_id, at_ms)
 -- Whose channel was told: a crew that shares no more is still corrected, and told nothing else.
 ALTER TABLE ice_relay ADD COLUMN partner TEXT;
 
-PRAGMA user_version = 13;
+PRAGMA user_version = 14;
