@@ -27,6 +27,9 @@ public sealed class CrewBook : IAsyncDisposable
     // A question alone makes no file.
     private bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
 
+    /// <summary>Whether there is a place to store anything.</summary>
+    public bool HasPlace => _path is not null;
+
     /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
     public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken)
     {
