@@ -1,6 +1,7 @@
 using System.Globalization;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Derbies.Scoring;
@@ -14,7 +15,7 @@ using UnitsNet.Units;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby create</c>: sets up a friendly contest; everything has a sensible default.</summary>
-public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     private const int UsualBest = 3;
     private const int UsualGrace = 15;
@@ -53,12 +54,17 @@ public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, 
         {
             Name = request.GetOr(options.Name, $"Derby of {TimeZoneInfo.ConvertTime(starts, request.Caller.Zone).ToString("d MMMM", CultureInfo.InvariantCulture)}"),
             CreatedBy = member.Id,
-            Place = await PlaceAsync(session),
+            Place = await PlaceAsync(session) ?? request.Place,
             Zone = request.Caller.Zone.Id,
             Settings = SettingsOf(request, new DerbyWindow(starts, ends, TimeSpan.FromMinutes(request.GetOr(options.Grace, UsualGrace)))),
         };
-        derby = derby with { Number = await new DerbyRepository(session).AddAsync(derby, request.At) };
-        await new LedgerRepository(session).AppendAsync(derby.Number, at => new Created(at, request.At, member.Id));
+        var derbies = new DerbyRepository(session);
+        var number = await derbies.AddAsync(derby, request.At);
+        await new LedgerRepository(session).AppendAsync(number, at => new Created(at, request.At, member.Id));
+
+        // As whoever asks later finds it: instants are kept to the millisecond.
+        derby = (await derbies.FindAsync(number, member.Id))!;
+        await posts.KeepAsync(session, derby, request);
         return new Reply
         {
             Headline = $"Derby {derby.Number}, {derby.Name}, is set up",

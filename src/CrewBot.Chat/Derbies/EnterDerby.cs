@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
@@ -13,8 +14,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby enter</c>: enters a fish of the log, or logs one and enters it.</summary>
-public sealed class EnterDerby(
-    DerbyOptions options, CatchOptions fish, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class EnterDerby(DerbyOptions options, CatchOptions fish, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby enter", "Enter a fish: your last, one of your log, or a new one", "/derby enter species:walleye length:22.5in fate:released",
@@ -135,7 +135,7 @@ public sealed class EnterDerby(
                 HasPhoto = hash is not null,
             },
             hash);
-        await new BoardRepository(session).TouchAsync(derby.Number);
+        await posts.KeepAsync(session, derby, request);
         var words = new DerbyWords(derby, knowledge);
         var scored = derby.Settings.Grid.Score(length);
         return new Reply

@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Photos;
 using CrewBot.Storage.Catches;
@@ -66,17 +64,17 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
             return Reply.Refuse("Copies of your photos can't be deleted here, so nothing else was erased: tell whoever runs CrewBot, then send it again.");
         }
 
-        return await book.WriteOnceAsync(request, (session, member) => EraseAsync(session, member, gone), cancellationToken);
+        return await book.WriteOnceAsync(request, (session, member) => EraseAsync(request, session, member, gone), cancellationToken);
     }
 
     private static async Task<IReadOnlyList<string>> PhotosAsync(Request request, CrewSession session) =>
         await new CatchRepository(session).PhotoHashesOfAsync((await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id);
 
-    private static async Task<Reply> EraseAsync(CrewSession session, CrewMember member, int copies)
+    private static async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copies)
     {
         var held = await new HeldRepository(session).AllAsync(member.Id);
-        var mention = JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping).ToString();
-        await new HeldRepository(session).EraseAsync(member.Id, mention, Erased);
+        await SaidNames.EraseAsync(session, member, request.At);
+        await new HeldRepository(session).EraseAsync(member.Id, SaidNames.Mention(member.Name), Erased);
         return PrivacyAnswer.Gone(held, copies);
     }
 }

@@ -12,7 +12,7 @@ public sealed class PostRepository(CrewSession session)
     private const int NonceLength = 25;
 
     private const string Columns = """
-        id, key, place, body, revision, notifies, late_line, gap_ms, again_ms, withdrawn, due_at_ms, next_at_ms, nonce,
+        id, key, place, body, revision, notifies, late_line, good_for_ms, gap_ms, again_ms, withdrawn, due_at_ms, next_at_ms, nonce,
         tried_revision, shown_revision, shown_at_ms, message_place, message_id, attempts, fault
         """;
 
@@ -35,13 +35,13 @@ public sealed class PostRepository(CrewSession session)
         "SELECT MAX(next_at_ms) FROM post WHERE crew_id = @CrewId AND place = @Place AND attempts > 0 AND next_at_ms IS NOT NULL";
 
     private const string AddSql = """
-        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
-        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GapMs, @AgainMs, @DueAtMs, @NextAtMs, @Nonce)
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GoodForMs, @GapMs, @AgainMs, @DueAtMs, @NextAtMs, @Nonce)
         """;
 
     private const string ReplaceSql = """
         UPDATE post SET place = @Place, body = @Body, revision = revision + 1, notifies = @Notifies, late_line = @LateLine,
-            gap_ms = @GapMs, again_ms = @AgainMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
+            good_for_ms = @GoodForMs, gap_ms = @GapMs, again_ms = @AgainMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
         WHERE crew_id = @CrewId AND id = @Id
         """;
 
@@ -54,10 +54,12 @@ public sealed class PostRepository(CrewSession session)
     private const string UnderSql =
         $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND key >= @From AND key < @Until ORDER BY key";
 
+    private const string MentioningSql = $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Mention) > 0 ORDER BY key";
+
     // What was taken back or said otherwise meanwhile is not said again.
     private const string AgainSql = """
-        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
-        SELECT crew_id, @Key, place, body, notifies, late_line, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        SELECT crew_id, @Key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
         WHERE crew_id = @CrewId AND id = @Id AND again_ms IS NOT NULL AND withdrawn = 0
         ON CONFLICT (crew_id, key) DO NOTHING
         """;
@@ -119,6 +121,7 @@ public sealed class PostRepository(CrewSession session)
             Body = body,
             manner.Notifies,
             manner.LateLine,
+            GoodForMs = (long?)manner.GoodFor?.TotalMilliseconds,
             GapMs = (long)manner.Gap.TotalMilliseconds,
             AgainMs = (long?)manner.Again?.TotalMilliseconds,
             DueAtMs = dueMs,
@@ -153,6 +156,9 @@ public sealed class PostRepository(CrewSession session)
     /// <param name="prefix">The start of the keys, such as <c>trip/7/</c>.</param>
     public Task<IReadOnlyList<Post>> UnderAsync(string prefix) =>
         PostsAsync(UnderSql, new { session.CrewId, From = prefix, Until = $"{prefix[..^1]}{(char)(prefix[^1] + 1)}" });
+
+    /// <summary>What was said that holds some text, whatever became of it; in the order of the keys.</summary>
+    public Task<IReadOnlyList<Post>> MentioningAsync(string mention) => PostsAsync(MentioningSql, new { session.CrewId, Mention = mention });
 
     /// <summary>What its readers do not see yet, reminders for later days included; oldest first.</summary>
     public Task<IReadOnlyList<Post>> PendingAsync() => PostsAsync(PendingSql, new { session.CrewId });
