@@ -1,5 +1,4 @@
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Derbies;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Derbies;
