@@ -1,6 +1,10 @@
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Core.Fish;
+using CrewBot.Core.Ice;
+using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Breaks;
 using CrewBot.Storage.Catches;
@@ -12,6 +16,9 @@ using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
 using CrewBot.Storage.Tests.Derbies;
 using CrewBot.Storage.Trips;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Tests;
 

@@ -1,5 +1,8 @@
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using Dapper;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CrewBot.Storage.Tests.Connections;
 

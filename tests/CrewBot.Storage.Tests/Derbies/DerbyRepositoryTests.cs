@@ -1,6 +1,12 @@
+using CrewBot.Core.Derbies;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Core.Derbies.Scoring;
+using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Derbies;
+using Microsoft.Data.Sqlite;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Tests.Derbies;
 
