@@ -11,6 +11,7 @@ using CrewBot.Chat.Photos;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Chat.Trips;
+using CrewBot.Chat.Weather;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using Microsoft.Extensions.DependencyInjection;
@@ -60,6 +61,7 @@ public static class ChatServices
         services.AddDerbies();
         services.AddTrips();
         services.AddIce();
+        services.AddWeather();
         services.AddBoxes();
         services.AddLearning();
         services.AddCatchFiles();

@@ -122,6 +122,7 @@ public sealed class CrewIsolationTests : DatabaseTest
             await WriteAsync(crew, async session =>
             {
                 var members = new MemberRepository(session);
+                await members.FindOrAddAsync(crew, $"{crew}-secret before");
                 var member = await members.FindOrAddAsync(crew, $"{crew}-secret");
                 var waters = new WaterRepository(session);
                 var water = await waters.AddAsync(crew);
@@ -132,6 +133,7 @@ public sealed class CrewIsolationTests : DatabaseTest
                 await settings.SetUnitsAsync(UnitSystem.Customary);
                 await settings.SetChannelAsync("bravo", $"{crew}-secret");
                 await new PostRepository(session).SayAsync("bravo", $"{crew}-secret", $"{crew}-secret", At);
+                _values[typeof(Post)] = [await new PostRepository(session).FindAsync("bravo")];
                 await new RequestRepository(session).RememberAsync("bravo", member.Id, $"{crew}-secret", At);
                 var catches = new CatchRepository(session);
                 var entry = new CatchEntry

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Tables;
 using CsvHelper;
 using CsvHelper.Configuration;
 
@@ -11,13 +11,10 @@ internal static class CatchCsv
 {
     private const int MostRows = 50_000;
 
-    // Spreadsheets take a file without the mark for another encoding.
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: true, throwOnInvalidBytes: true);
-
     public static ReadOnlyMemory<byte> Write(IEnumerable<FileCatch> fish)
     {
         using var bytes = new MemoryStream();
-        using (var csv = new CsvWriter(new StreamWriter(bytes, Utf8), new CsvConfiguration(CultureInfo.InvariantCulture)))
+        using (var csv = new CsvWriter(new StreamWriter(bytes, CsvText.Utf8), new CsvConfiguration(CultureInfo.InvariantCulture)))
         {
             foreach (var column in CatchColumns.All)
             {
@@ -43,24 +40,13 @@ internal static class CatchCsv
     /// <returns>Its rows, or in a line why it is no catch file.</returns>
     public static Reading<CsvTable> Read(ReadOnlyMemory<byte> content)
     {
-        string text;
-        try
+        var opened = CsvText.Open(content);
+        if (opened.Fault is { } fault)
         {
-            text = Utf8.GetString(content.Span).TrimStart('\uFEFF');
-        }
-        catch (DecoderFallbackException)
-        {
-            return new Misread("The file is not in UTF-8: save it as \"CSV UTF-8\".");
+            return new Misread(fault);
         }
 
-        // A worksheet of a country with decimal commas is saved with semicolons.
-        var first = text.AsSpan(0, Math.Max(0, text.IndexOfAny(['\r', '\n'])));
-        var configuration = new CsvConfiguration(CultureInfo.InvariantCulture)
-        {
-            Delimiter = first.Contains(';') && !first.Contains(',') ? ";" : ",",
-            BadDataFound = null,
-        };
-        using var parser = new CsvParser(new StringReader(text), configuration);
+        using var parser = opened.Value!;
         return Read(parser);
     }
 

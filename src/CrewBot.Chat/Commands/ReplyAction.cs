@@ -55,6 +55,10 @@ public sealed record ReplyAction
             ? new(label, ActionKind.Form, path, options) { Fields = [.. fields.Select(field => field.Name)] }
             : throw new ArgumentException($"A form has 1 to {MostFields} fields, not {fields.Count}.", nameof(fields));
 
+    /// <summary>The same in other words: on it, and in the options of its command.</summary>
+    public ReplyAction Reworded(Func<string, string> reword) =>
+        new(reword(Label), Kind, Path, Options.ToDictionary(option => option.Key, option => reword(option.Value))) { Fields = Fields };
+
     /// <summary>The button of an answer that has pictures: they are drawn and sent only when somebody wants them.</summary>
     public static ReplyAction Picture(Request request) => new("Picture", ActionKind.Picture, request.Path, request.Written);
 

@@ -102,6 +102,12 @@ public sealed class IceOptions(TradeKnowledge knowledge)
     public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
         "warmest", "The warmest air of the last 24 hours", QuantityReaders.Air);
 
+    public CommandOption<DayList> Days { get; } = CommandOption.Optional(
+        "days", "Each day's max/min, oldest first: 20/5 18/2 25/-3F", new DayListReader());
+
+    public CommandOption<Attachment> DayFile { get; } = CommandOption.Optional(
+        "file", "A CSV file of daily max and min", new AttachmentReader("a CSV file"));
+
     public CommandOption<bool> Permitted { get; } = CommandOption.Optional(
         "permitted", "Whether the local authority permits driving there", new ChoiceReader<bool>([("yes", true), ("no", false)]));
 

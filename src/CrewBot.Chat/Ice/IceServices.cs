@@ -12,6 +12,7 @@ internal static class IceServices
         .AddSingleton<ICommandHandler, ReportIce>()
         .AddSingleton<ICommandHandler, ShowIceBoard>()
         .AddSingleton<ICommandHandler, CarryOnIce>()
+        .AddSingleton<ICommandHandler, GrowIce>()
         .AddSingleton<ICommandHandler, CorrectIce>()
         .AddSingleton<ICommandHandler, WithdrawIce>()
         .AddSingleton<ICommandHandler, CloseBadNews>()

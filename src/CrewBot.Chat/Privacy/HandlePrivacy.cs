@@ -72,9 +72,16 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
 
     private static async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copies)
     {
-        var held = await new HeldRepository(session).AllAsync(member.Id);
-        await SaidNames.EraseAsync(session, member, request.At);
-        await new HeldRepository(session).EraseAsync(member.Id, SaidNames.Mention(member.Name), Erased);
-        return PrivacyAnswer.Gone(held, copies);
+        var repository = new HeldRepository(session);
+        var held = await repository.AllAsync(member.Id);
+        var names = await new MemberRepository(session).NamesOfAsync(member.Id);
+        await repository.EraseAsync(member.Id, Erased);
+        foreach (var name in names)
+        {
+            await repository.ForgetMentionsAsync(NamingPosts.AsWritten(name), Erased);
+        }
+
+        var posts = await NamingPosts.RewordAsync(session, names, request.At);
+        return PrivacyAnswer.Gone(held, posts, copies);
     }
 }

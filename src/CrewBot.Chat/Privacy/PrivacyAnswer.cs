@@ -15,7 +15,7 @@ internal static class PrivacyAnswer
     private static readonly string Elsewhere =
         "Copies of the database that were made with backup hold it until whoever runs CrewBot deletes them; CrewBot makes none by itself.";
 
-    private const string Chat = "What was posted in the chat lies with the platform: delete it there.";
+    private const string Chat = "Your own messages, and answers that you had posted, lie with the platform: delete them there.";
 
     public static Reply Shown(IReadOnlyList<HeldRows> held, Request request) => new()
     {
@@ -55,12 +55,16 @@ internal static class PrivacyAnswer
         Actions = [Button("As a file", "export"), Button("Erase for good", "erase", ("confirm", "yes"))],
     };
 
-    public static Reply Gone(IReadOnlyList<HeldRows> held, int copies) => new()
+    /// <param name="held">What was held.</param>
+    /// <param name="posts">How many posts of the bot's own named them.</param>
+    /// <param name="copies">How many copies of photos lay here.</param>
+    public static Reply Gone(IReadOnlyList<HeldRows> held, int posts, int copies) => new()
     {
         Headline = $"Erased: you are \"{MemberRepository.Former}\" wherever you were named",
         Lines =
         [
             "Your fish stay in the log without name, note or photo.",
+            .. posts > 0 ? (string[])[string.Create(CultureInfo.InvariantCulture, $"What the bot posted and names you is edited: {posts}.")] : [],
             .. copies > 0 ? (string[])[string.Create(CultureInfo.InvariantCulture, $"Copies of photos that lay here and are deleted: {copies}.")] : [],
             Elsewhere,
             Chat,

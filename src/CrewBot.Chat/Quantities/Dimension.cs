@@ -9,4 +9,5 @@ public enum Dimension
     Speed,
     Time,
     Density,
+    Power,
 }

@@ -83,6 +83,7 @@ public sealed class QuantityReader<T>(string accepts) : OptionReader<T>
         Dimension.Speed => "a speed",
         Dimension.Time => "a time",
         Dimension.Density => "a density",
+        Dimension.Power => "a power",
         _ => throw new InvalidOperationException($"No name for {dimension}."),
     };
 }

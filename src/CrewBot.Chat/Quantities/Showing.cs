@@ -56,6 +56,17 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     /// <summary>A current or a sinking speed: "2.1 ft/s (0.64 m/s)".</summary>
     public string Pace(Speed speed) => Pair(Significant(speed.FeetPerSecond), "ft/s", Significant(speed.MetersPerSecond), "m/s");
 
+    /// <summary>A wind: "15 mph (24 km/h)".</summary>
+    public string Wind(Speed wind) => Pair(Round(wind.MilesPerHour, 0), "mph", Round(wind.KilometersPerHour, 0), "km/h");
+
+    /// <summary>How much warmer: "45 °F (25 °C)".</summary>
+    public string Warmer(TemperatureDelta warmer) => Pair(Round(warmer.DegreesCelsius * 1.8, 0), "°F", Round(warmer.DegreesCelsius, 0), "°C");
+
+    /// <summary>A range of heat: "9800–10900 BTU/h (2.9–3.2 kW)"; one where both ends read the same.</summary>
+    public string Heat(Power low, Power high) => Pair(
+        $"{Range(Hundreds((double)low.BritishThermalUnitsPerHour), Hundreds((double)high.BritishThermalUnitsPerHour))} BTU/h",
+        $"{Range(Tenth((double)low.Kilowatts), Tenth((double)high.Kilowatts))} kW");
+
     /// <summary>A span of time: "8 s", "1 min 20 s".</summary>
     public static string Span(Duration time)
     {
@@ -139,8 +150,11 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         return whole == 0 ? fraction : $"{whole} {fraction}";
     }
 
-    private static string Tenths(double low, double high) =>
-        Tenth(low) == Tenth(high) ? Tenth(low) : $"{Tenth(low)}–{Tenth(high)}";
+    private static string Tenths(double low, double high) => Range(Tenth(low), Tenth(high));
+
+    private static string Range(string low, string high) => low == high ? low : $"{low}–{high}";
+
+    private static string Hundreds(double number) => Text(100 * Round(number / 100, 0));
 
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 

@@ -4,12 +4,13 @@ namespace CrewBot.Chat.Quantities;
 
 /// <summary>A unit as people write it.</summary>
 /// <param name="Dimension">What it measures.</param>
-/// <param name="Factor">How many base units one is: metre, kilogram, degree Celsius, metre a second, second, g/cm³.</param>
+/// <param name="Factor">How many base units one is: metre, kilogram, degree Celsius, metre a second, second, g/cm³, watt.</param>
 /// <param name="Zero">Where its zero stands in base units: only Fahrenheit's is not at zero.</param>
 internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero = 0)
 {
     private const double Inch = 0.0254;
     private const double Pound = 0.45359237;
+    private const double BtuPerHour = 1055.05585262 / 3600; // the international table's
 
     private static readonly FrozenDictionary<string, UnitWord> Known = Spellings().ToFrozenDictionary(StringComparer.Ordinal);
 
@@ -41,10 +42,14 @@ internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero 
             (new(Dimension.Speed, 12 * Inch), ["ft/s", "fps"]),
             (new(Dimension.Speed, 1.0 / 3.6), ["km/h", "kmh", "kph"]),
             (new(Dimension.Speed, 1609.344 / 3600), ["mph"]),
+            (new(Dimension.Speed, 1852.0 / 3600), ["kn", "kt", "kts", "knot", "knots"]),
             (new(Dimension.Time, 1), ["s", "sec", "secs", "second", "seconds"]),
             (new(Dimension.Time, 60), ["min", "mins", "minute", "minutes"]),
             (new(Dimension.Density, 1), ["g/cm3", "g/cm³", "g/cc", "g/ml"]),
             (new(Dimension.Density, 0.001), ["kg/m3", "kg/m³"]),
+            (new(Dimension.Power, 1), ["w", "watt", "watts"]),
+            (new(Dimension.Power, 1000), ["kw", "kilowatt", "kilowatts"]),
+            (new(Dimension.Power, BtuPerHour), ["btu/h", "btu/hr", "btuh", "btu"]),
         ];
         return units.SelectMany(unit => unit.Words.Select(word => KeyValuePair.Create(word, unit.Unit)));
     }

@@ -10,15 +10,22 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
     private const int MostLines = 7;
 
     public CommandInfo Info { get; } = new(
-        "trip seats", "Who sits in which shelter, and which shelters to haul", "/trip seats trip:1", [options.Trip])
+        "trip seats", "Who sits in which shelter, and which shelters to haul", "/trip seats trip:1", [options.Trip, options.Look])
     {
         Writes = true,
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        desk.ChangeAsync(request, (scene, _, _) => Task.FromResult(Seat(request, scene)), cancellationToken);
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => request.Has(options.Look)
+        ? desk.ReadAsync(request, scene => Look(request, scene), cancellationToken)
+        : desk.ChangeAsync(request, (scene, _, _) => Task.FromResult(Seat(request, scene)), cancellationToken);
 
-    private static TripChange Seat(Request request, TripScene scene)
+    private Reply Look(Request request, TripScene scene)
+    {
+        var seated = Seat(request, scene);
+        return seated.Refusal is { } refusal ? Reply.Refuse(refusal) : seated.Answer!(scene);
+    }
+
+    private TripChange Seat(Request request, TripScene scene)
     {
         if (scene.People == 0)
         {
@@ -36,10 +43,10 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
         return TripChange.To(trip, seated => Answer(request, seated, ask, plan));
     }
 
-    private static Reply Answer(Request request, TripScene scene, SeatingAsk ask, SeatingPlan plan) => new()
+    private Reply Answer(Request request, TripScene scene, SeatingAsk ask, SeatingPlan plan) => new()
     {
         Headline = $"Seats for {TripWords.Count(ask.People.Count, "people")} in {TripWords.Count(plan.Hauled.Count, "shelter")}{Home(ask, plan)}",
-        Lines = [.. Tables(ask, plan).Take(MostLines), .. Moved(ask, plan)],
+        Lines = [.. Tables(ask, plan).Take(MostLines), .. IsTold(scene, plan) ? Moved(ask, plan) : ["Not told yet: /trip seats tells it."]],
         Figures =
         [
             TripFigures.People.Of(ask.People.Count), TripFigures.Shelters.Of(plan.Hauled.Count),
@@ -55,8 +62,23 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
                 : $"Good, not proven best: at best {plan.Bound.Unmet} wishes unmet and {TripWords.Count(plan.Bound.Hauled, "shelter")}.",
         ],
         Pictures = [Picture.Of("seats", request, () => Pictured(ask, plan))],
-        Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
+        Actions = Looks(request),
     };
+
+    // Whoever only wants to see it, or to show it, moves nobody.
+    private IReadOnlyList<ReplyAction> Looks(Request request)
+    {
+        var look = new Dictionary<string, string>(request.Written) { [options.Look.Name] = "yes" };
+        return
+        [
+            new("Picture", ActionKind.Picture, request.Path, look),
+            new("Why", ActionKind.Why, request.Path, look),
+            new("Share", ActionKind.Share, request.Path, look),
+        ];
+    }
+
+    private static bool IsTold(TripScene scene, SeatingPlan plan) =>
+        plan.Places.All(place => scene.Trip.Roster.Seats.TryGetValue(place.Key, out var told) && told == place.Value);
 
     private static SeatingPicture Pictured(SeatingAsk ask, SeatingPlan plan)
     {

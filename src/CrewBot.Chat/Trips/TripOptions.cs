@@ -76,6 +76,9 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<Mass> Weight { get; } = CommandOption.Optional(
         "weight", "For gear of your own: what it weighs", QuantityReaders.FishWeight);
 
+    public CommandOption<bool> Look { get; } = CommandOption.Optional(
+        "look", "Only look: nobody is told another seat", new ChoiceReader<bool>([("yes", true)]));
+
     public CommandOption<NeedRule> Mine { get; } = CommandOption.Optional(
         "mine", "A missing thing that you will bring", new RecordReader<NeedRule>(knowledge.Needs, "a need"));
 

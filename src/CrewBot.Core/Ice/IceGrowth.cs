@@ -21,11 +21,11 @@ public static class IceGrowth
 
     /// <summary>The Stefan form: α √AFDD.</summary>
     /// <param name="coefficient">Above 0, at most <see cref="Ceiling"/>.</param>
-    /// <param name="frost">Accumulated freezing degree-days, from 0 to 10 000 °C·day.</param>
+    /// <param name="frost">Accumulated freezing degree-days, from 0 to 20 000 °C·day.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
     public static Length Stefan(StefanCoefficient coefficient, DegreeDays frost) => Length.FromCentimeters(
         ValidRange.Positive(coefficient.Metric, Ceiling.Metric, "cm/√(°C·day)", nameof(coefficient))
-        * Math.Sqrt(ValidRange.Closed(frost.Celsius, 0, 10_000, "°C·day", nameof(frost))));
+        * Math.Sqrt(ValidRange.Closed(frost.Celsius, 0, 20_000, "°C·day", nameof(frost))));
 
     /// <summary>Ashton's thin-ice form, with the resistance of air and snow: √((h₀ + R)² + 2 k ΔT t/(ρ L)) - R, R = k/H + k s/kₛ.</summary>
     /// <param name="before">Ice at first, from 0 to 3 m.</param>

@@ -2,7 +2,7 @@ using CrewBot.Storage.Connections;
 
 namespace CrewBot.Storage.Crews;
 
-/// <summary>The people of a crew. Their names stand here and nowhere else.</summary>
+/// <summary>The people of a crew. Their names stand here and nowhere else, but for what was posted.</summary>
 public sealed class MemberRepository(CrewSession session)
 {
     /// <summary>What everybody is called who was erased.</summary>
@@ -19,6 +19,15 @@ public sealed class MemberRepository(CrewSession session)
     private const string FindFormerSql = "SELECT id FROM member WHERE crew_id = @CrewId AND platform_id IS NULL ORDER BY id LIMIT 1";
 
     private const string AddFormerSql = "INSERT INTO member (crew_id, name) VALUES (@CrewId, @Name) RETURNING id";
+
+    private const string KeepNameSql = """
+        INSERT INTO member_name (crew_id, member_id, name) VALUES (@CrewId, @Id, @Name) ON CONFLICT DO NOTHING
+        """;
+
+    private const string NamesOfSql = """
+        SELECT name FROM member WHERE crew_id = @CrewId AND id = @Id
+        UNION SELECT name FROM member_name WHERE crew_id = @CrewId AND member_id = @Id
+        """;
 
     private const string RenameSql = "UPDATE member SET name = @Name WHERE crew_id = @CrewId AND id = @Id";
 
@@ -45,6 +54,7 @@ public sealed class MemberRepository(CrewSession session)
 
         if (known.Name != name)
         {
+            await session.ExecuteAsync(KeepNameSql, new { session.CrewId, known.Id, known.Name });
             await session.ExecuteAsync(RenameSql, new { session.CrewId, known.Id, Name = name });
         }
 
@@ -69,6 +79,9 @@ public sealed class MemberRepository(CrewSession session)
     /// <summary>What everybody is called, by number; who was erased too.</summary>
     public async Task<IReadOnlyDictionary<long, string>> NamesAsync() =>
         (await session.QueryAsync<NameRow>(NamesSql, new { session.CrewId })).ToDictionary(row => row.Id, row => row.Name);
+
+    /// <summary>What one person is called and was called before.</summary>
+    public Task<IReadOnlyList<string>> NamesOfAsync(long id) => session.QueryAsync<string>(NamesOfSql, new { session.CrewId, Id = id });
 
     private static CrewMember? Of(MemberRow? row) =>
         row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units))

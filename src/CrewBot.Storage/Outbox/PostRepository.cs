@@ -54,7 +54,16 @@ public sealed class PostRepository(CrewSession session)
     private const string UnderSql =
         $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND key >= @From AND key < @Until ORDER BY key";
 
-    private const string MentioningSql = $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Mention) > 0 ORDER BY key";
+    private const string ThatSaySql = $"SELECT {Columns} FROM post WHERE crew_id = @CrewId AND instr(body, @Words) > 0 ORDER BY id";
+
+    // What stands somewhere is edited there, even if the last edit was given up; a dead letter that nobody saw stays dead.
+    private const string RewordSql = """
+        UPDATE post SET body = @Body, revision = revision + 1,
+            attempts = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN 0 ELSE attempts END,
+            fault = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN NULL ELSE fault END,
+            next_at_ms = CASE WHEN next_at_ms IS NULL AND message_id IS NOT NULL THEN @AtMs ELSE next_at_ms END
+        WHERE crew_id = @CrewId AND id = @Id
+        """;
 
     // What was taken back or said otherwise meanwhile is not said again.
     private const string AgainSql = """
@@ -157,8 +166,16 @@ public sealed class PostRepository(CrewSession session)
     public Task<IReadOnlyList<Post>> UnderAsync(string prefix) =>
         PostsAsync(UnderSql, new { session.CrewId, From = prefix, Until = $"{prefix[..^1]}{(char)(prefix[^1] + 1)}" });
 
-    /// <summary>What was said that holds some text, whatever became of it; in the order of the keys.</summary>
-    public Task<IReadOnlyList<Post>> MentioningAsync(string mention) => PostsAsync(MentioningSql, new { session.CrewId, Mention = mention });
+    /// <summary>Every post that holds these words, whatever became of it.</summary>
+    /// <param name="words">As a post's JSON writes them.</param>
+    public Task<IReadOnlyList<Post>> ThatSayAsync(string words) => PostsAsync(ThatSaySql, new { session.CrewId, Words = words });
+
+    /// <summary>Says a post in other words: what waits still waits, what stands is edited, and nothing is said that was not.</summary>
+    public async Task RewordAsync(Post post, string body, DateTimeOffset at)
+    {
+        await session.ExecuteAsync(RewordSql, new { session.CrewId, post.Id, Body = body, AtMs = Instants.Write(at) });
+        session.RingAfterwards();
+    }
 
     /// <summary>What its readers do not see yet, reminders for later days included; oldest first.</summary>
     public Task<IReadOnlyList<Post>> PendingAsync() => PostsAsync(PendingSql, new { session.CrewId });

@@ -24,15 +24,18 @@ public sealed class HeldRepository(CrewSession session)
 
     /// <summary>Takes away what is held on a person, everywhere at once. What they caught stays, as a former angler's.</summary>
     /// <param name="memberId">The person.</param>
-    /// <param name="mention">Their name as kept answers write it.</param>
-    /// <param name="answer">What stands in place of their answers, and of those that mention them.</param>
-    public async Task EraseAsync(long memberId, string mention, string answer)
+    /// <param name="answer">What stands in place of their answers.</param>
+    public async Task EraseAsync(long memberId, string answer)
     {
         foreach (var table in HeldTables.All.Where(table => table.EraseSql != HeldTable.StaysSql))
         {
             await session.ExecuteAsync(table.EraseSql, new { session.CrewId, MemberId = memberId, Answer = answer });
         }
-
-        await session.ExecuteAsync(ForgetMentionsSql, new { session.CrewId, Mention = mention, Answer = answer });
     }
+
+    /// <summary>Empties kept answers that mention somebody.</summary>
+    /// <param name="mention">Their name as kept answers write it.</param>
+    /// <param name="answer">What stands in place of those answers.</param>
+    public Task ForgetMentionsAsync(string mention, string answer) =>
+        session.ExecuteAsync(ForgetMentionsSql, new { session.CrewId, Mention = mention, Answer = answer });
 }

@@ -12,6 +12,10 @@ internal sealed record HeldTable(string Name, string What, string EraseSql)
     /// <summary>The column that names the person.</summary>
     public string Column { get; init; } = "member_id";
 
-    // Everything that is held: a column that is added later is shown without being remembered here.
-    public string RowsSql => $"SELECT * FROM {Name} WHERE crew_id = @CrewId AND {Column} = @MemberId";
+    /// <summary>Reads the rows. Without a word everything that is held: a column that is added later is shown without being remembered here.</summary>
+    public string RowsSql
+    {
+        get => field ?? $"SELECT * FROM {Name} WHERE crew_id = @CrewId AND {Column} = @MemberId";
+        init;
+    }
 }

@@ -8,8 +8,18 @@ namespace CrewBot.Storage.People;
 /// </summary>
 internal static class HeldTables
 {
+    private const string ToThemAlone = "crew_id = @CrewId AND place = '@' || (SELECT platform_id FROM member WHERE crew_id = @CrewId AND id = @MemberId)";
+
+    private const string IsOut = "json_extract(value, '$.outAt') IS NOT NULL AND json_extract(value, '$.backAt') IS NULL";
+
     public static IReadOnlyList<HeldTable> All { get; } =
     [
+        // Before the platform's id goes, by which they are addressed.
+        new("post", "messages to them alone", $"DELETE FROM post WHERE {ToThemAlone}")
+        {
+            Column = "place",
+            RowsSql = $"SELECT place, body, due_at_ms, shown_at_ms FROM post WHERE {ToThemAlone}",
+        },
         new(
             "member",
             "name, platform id, role and units",
@@ -17,6 +27,7 @@ internal static class HeldTables
         {
             Column = "id",
         },
+        new("member_name", "earlier names", "DELETE FROM member_name WHERE crew_id = @CrewId AND member_id = @MemberId"),
         new(
             "catch_entry",
             "fish",
@@ -40,6 +51,26 @@ internal static class HeldTables
             "UPDATE trip SET roster = json_remove(roster, '$.place', '$.note') WHERE crew_id = @CrewId AND planned_by = @MemberId")
         {
             Column = "planned_by",
+        },
+        // That they are on the ice stays: whoever looks for them needs it.
+        new("trip", "answers to trips", $"""
+            UPDATE trip SET roster = json_set(roster,
+                '$.roster.parties', (
+                    SELECT json_group_array(json(CASE json_extract(value, '$.memberId')
+                        WHEN @MemberId THEN json_remove(value, '$.smokes', '$.asksSmokeFree', CASE WHEN {IsOut} THEN '$.none' ELSE '$.spot' END)
+                        ELSE value END))
+                    FROM json_each(roster, '$.roster.parties')),
+                '$.roster.wishes', (
+                    SELECT json_group_array(json(value)) FROM json_each(roster, '$.roster.wishes') WHERE json_extract(value, '$.one') <> @MemberId))
+            WHERE crew_id = @CrewId
+                AND EXISTS (SELECT 1 FROM json_each(roster, '$.roster.parties') WHERE json_extract(value, '$.memberId') = @MemberId)
+            """)
+        {
+            Column = "roster",
+            RowsSql = """
+                SELECT trip.number, party.value AS party FROM trip, json_each(trip.roster, '$.roster.parties') party
+                WHERE trip.crew_id = @CrewId AND json_extract(party.value, '$.memberId') = @MemberId
+                """,
         },
         new(
             "gear",

@@ -115,6 +115,6 @@ public sealed class ImportIdentityTests
             }
         }
 
-        await new HeldRepository(session).EraseAsync(anglers[2], people[2], "erased");
+        await new HeldRepository(session).EraseAsync(anglers[2], "erased");
     }
 }

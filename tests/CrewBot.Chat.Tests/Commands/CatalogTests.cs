@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Rigs;
+using CrewBot.Chat.Weather;
 
 namespace CrewBot.Chat.Tests.Commands;
 
@@ -8,7 +9,7 @@ public sealed class CatalogTests(ChatFixture chat)
 {
     private const int LinesOnAPhone = 8;
 
-    private static readonly Dictionary<string, string> UnitOf = RigFigures.All.ToDictionary(key => key.Key, key => key.Unit);
+    private static readonly Dictionary<string, string> UnitOf = RigFigures.All.Concat(WeatherFigures.All).ToDictionary(key => key.Key, key => key.Unit);
 
     [Fact]
     public async Task Example_OfEveryCommandThatAsksNoCrew_IsAnsweredInFull()

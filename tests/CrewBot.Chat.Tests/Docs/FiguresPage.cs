@@ -9,6 +9,7 @@ using CrewBot.Chat.Learning;
 using CrewBot.Chat.Privacy;
 using CrewBot.Chat.Rigs;
 using CrewBot.Chat.Trips;
+using CrewBot.Chat.Weather;
 
 namespace CrewBot.Chat.Tests.Docs;
 
@@ -34,7 +35,7 @@ internal static class FiguresPage
     public static IReadOnlyList<FigureKey> All { get; } =
     [
         .. RigFigures.All, .. CatchFigures.All, .. DerbyFigures.All, .. PrivacyFigures.All, .. TripFigures.All, .. BoxFigures.All,
-        .. LearnFigures.All, .. IceFigures.All,
+        .. LearnFigures.All, .. IceFigures.All, .. WeatherFigures.All,
     ];
 
     public static string Write()

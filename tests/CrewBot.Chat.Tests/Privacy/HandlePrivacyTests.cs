@@ -66,6 +66,30 @@ public sealed class HandlePrivacyTests : IAsyncDisposable
         Assert.All(traces, trace => Assert.DoesNotContain(trace, after, StringComparison.Ordinal));
     }
 
+    // Cards, reminders and alerts of trips are kept as they were said, and say who comes, is out, and under which name before.
+    [Fact]
+    public async Task Erase_NamedInPosts_LeavesNoTraceInTheFile()
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+        _room.Place = "room";
+        await _room.SayAsync("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\"");
+        await _room.SayAsync("trip join answer:in smoke:smoke-free with:Ana", Name);
+        await _room.SayAsync("trip join answer:in with:\"Annabel Quist\"", "Bo");
+        _room.Now += TimeSpan.FromHours(12);
+        await _room.SayAsync("trip out spot:\"quist corner\"", Name);
+        await _room.SayAsync("trip back", Name);
+        string[] traces = [Name, "quist corner", "asksSmokeFree"];
+        var before = Encoding.UTF8.GetString(await _room.BytesAsync());
+        Assert.All(traces, trace => Assert.Contains(trace, before, StringComparison.Ordinal));
+
+        var reply = await _room.SayAsync("crew privacy do:erase confirm:yes", Name);
+
+        Assert.Contains(reply.Lines, line => line.StartsWith("What the bot posted and names you is edited:", StringComparison.Ordinal));
+        var after = Encoding.UTF8.GetString(await _room.BytesAsync());
+        Assert.All(traces, trace => Assert.DoesNotContain(trace, after, StringComparison.Ordinal));
+        Assert.Contains((await _room.SayAsync("trip show")).Lines, line => line == "In: 3 people: Ana, former angler, Bo.");
+    }
+
     [Fact]
     public async Task Erase_Confirmed_KeepsTheFishAsAFormerAnglers()
     {

@@ -159,6 +159,28 @@ public sealed class TripTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Seats_PictureWhyAndShare_OnlyLook()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip bring item:hub");
+        var told = await _room.SayAsync("trip seats");
+        await _room.SayAsync("trip join answer:in", "Bo");
+        var before = await _room.BytesAsync();
+
+        foreach (var action in told.Actions)
+        {
+            var looked = await _room.SayAsync(action.Command);
+            Assert.Contains("Not told yet: /trip seats tells it.", looked.Lines);
+            Assert.Single(looked.Pictures);
+        }
+
+        Assert.Equal([ActionKind.Picture, ActionKind.Why, ActionKind.Share], told.Actions.Select(action => action.Kind));
+        Assert.Equal(before, await _room.BytesAsync());
+        await _room.SayAsync("trip seats");
+        Assert.DoesNotContain((await _room.SayAsync("trip seats look:yes")).Lines, line => line.StartsWith("Not told", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Seats_TooFew_NamesTheObstacle()
     {
         await PlanAsync();

@@ -34,11 +34,25 @@ public sealed class MemberRepositoryTests : DatabaseTest
     public async Task EraseAsync_NobodyFindsThemAnyMoreAndAReturnIsANewPerson()
     {
         var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
-        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "Ana", "erased"));
+        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "erased"));
 
         Assert.Empty(await ReadAsync(Alpha, session => new MemberRepository(session).AllAsync()));
         Assert.Null(await ReadAsync(Alpha, session => new MemberRepository(session).FindAsync("1")));
         var again = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
         Assert.NotEqual(ana.Id, again.Id);
+    }
+
+    [Fact]
+    public async Task NamesOfAsync_AfterRenamings_HoldsEachNameOnceUntilThePersonIsErased()
+    {
+        var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        foreach (var name in (string[])["Ana Lind", "Ana", "Annie"])
+        {
+            await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", name));
+        }
+
+        Assert.Equal(["Ana", "Ana Lind", "Annie"], (await ReadAsync(Alpha, session => new MemberRepository(session).NamesOfAsync(ana.Id))).Order());
+        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "erased"));
+        Assert.Equal([MemberRepository.Former], await ReadAsync(Alpha, session => new MemberRepository(session).NamesOfAsync(ana.Id)));
     }
 }

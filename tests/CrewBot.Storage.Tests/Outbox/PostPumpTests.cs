@@ -134,6 +134,36 @@ public sealed class PostPumpTests : PumpTest
     }
 
     [Fact(Timeout = Limit)]
+    public async Task RewordAsync_ShownPendingAndGivenUp_EditsWhatStandsAndShowsNothingMore()
+    {
+        await SayAsync("trip/1/card", "Hal comes");
+        await SayAsync("trip/1/reminder", "Hal, at six", due: Morning.AddHours(3));
+        Sender.FailAt("gone", new PostRefusedException("no such channel"));
+        await SayAsync("trip/1/dead", "Hal is out", place: "gone");
+        await using var pump = Run();
+        await NextAsync();
+        await NextAsync();
+        await SettledAsync("trip/1/card", post => post is { Message: not null });
+        await SettledAsync("trip/1/dead", post => post is { NextAt: null });
+
+        await WriteAsync(Alpha, async session =>
+        {
+            var posts = new PostRepository(session);
+            foreach (var post in await posts.ThatSayAsync("Hal"))
+            {
+                await posts.RewordAsync(post, post.Body.Replace("Hal", "somebody", StringComparison.Ordinal), Morning);
+            }
+        });
+
+        Assert.Equal("edit alpha m1 somebody comes", await NextAsync());
+        await SettledAsync("trip/1/card", post => post is { NextAt: null });
+        Assert.True(Sender.IsQuiet);
+        Assert.Equal(("somebody is out", true), ((await FindAsync("trip/1/dead"))!.Body, (await FindAsync("trip/1/dead"))!.NextAt is null));
+        Advance(TimeSpan.FromHours(3));
+        Assert.Equal("show alpha trip-channel somebody, at six", await NextAsync());
+    }
+
+    [Fact(Timeout = Limit)]
     public async Task TakeBackAsync_NotShownYet_IsNeverSaid()
     {
         await SayAsync("trip/1/overdue", "overdue!", due: Morning.AddHours(1));

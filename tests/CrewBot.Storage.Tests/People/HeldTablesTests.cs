@@ -19,6 +19,10 @@ public sealed class HeldTablesTests : DatabaseTest
             WHERE m.type = 'table' AND c.name <> 'best_members' AND (c.name LIKE '%member%' OR c.name LIKE '%angler%' OR c.name = 'platform_id' AND m.name <> 'member')
             UNION
             SELECT 'member', 'id'
+            UNION
+            SELECT 'trip', 'roster' -- names people within its text
+            UNION
+            SELECT 'post', 'place' -- may be one person's own
             """);
 
         var listed = HeldTables.All.Select(table => (table.Name, table.Column)).ToList();
