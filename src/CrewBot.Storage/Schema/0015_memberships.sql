@@ -2,4 +2,4 @@
 
 CREATE INDEX member_by_person ON member (platform_id) WHERE platform_id IS NOT NULL;
 
-PRAGMA user_version = 14;
+PRAGMA user_version = 15;
