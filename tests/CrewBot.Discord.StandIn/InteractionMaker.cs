@@ -132,6 +132,19 @@ public sealed class InteractionMaker(ulong applicationId)
         return interaction;
     }
 
+    /// <summary>Turns an interaction into one of a guild's owner, in the channel whose id follows the guild's.</summary>
+    public static JsonObject InGuild(ulong guild, JsonObject interaction)
+    {
+        var (crew, channel) = (StandInData.Id(guild), StandInData.Id(guild + 1));
+        interaction["guild_id"] = crew;
+        interaction["guild"]!["id"] = crew;
+        interaction["channel_id"] = channel;
+        interaction["channel"]!["id"] = channel;
+        interaction["channel"]!["guild_id"] = crew;
+        interaction["member"] = StandInData.Member("32");
+        return interaction;
+    }
+
     private static JsonObject File(string address) => new()
     {
         ["id"] = FileId,

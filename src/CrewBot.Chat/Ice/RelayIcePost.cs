@@ -120,7 +120,7 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
         {
             var asked = ReportOf(request, part);
             var told = asked.Fault is { } unread ? new Misread(unread)
-                : await BeforeAsync(asked.Value!, session) is { } before ? new Misread($"That post is passed on already, as report #{before}: correct it with /ice correct report:{before}.")
+                : await BeforeAsync(asked.Value!, session, filed) is { } before ? new Misread($"That post is passed on already, as report #{before}: correct it with /ice correct report:{before}.")
                 : await report.FileAsync(asked.Value!, session, member);
             if (told.Fault is { } fault)
             {
@@ -156,11 +156,11 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
     }
 
     // Two members may point at one post; its channels are to hear of it once.
-    private async Task<long?> BeforeAsync(Request asked, CrewSession session) =>
+    private async Task<long?> BeforeAsync(Request asked, CrewSession session, List<ToldIce> now) =>
         asked.TryGet(options.Link, out var link)
         && await new WaterRepository(session).FindAsync(asked.Get(options.Water).Name) is { } water
             ? (await new IceReportRepository(session).SinceAsync(water, asked.At - PassedOnWithin))
-                .FirstOrDefault(filed => filed.Entry.FiledAt < asked.At && filed.Entry.Page.Quote?.Link == link)?.Number
+                .FirstOrDefault(filed => filed.Entry.Page.Quote?.Link == link && now.All(ice => ice.Filed.Number != filed.Number))?.Number
             : null;
 
     private static Reply AnswerOf(Request request, List<ToldIce> filed)

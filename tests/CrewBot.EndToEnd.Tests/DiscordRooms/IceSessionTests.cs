@@ -17,7 +17,7 @@ public sealed class IceSessionTests
         var (worker, socket) = await JoinedWorker.JoinAsync(Limit);
         await using var _ = worker;
         Task<JsonNode> AskAsync(ulong guild, string family, string verb, params JsonObject[] options) =>
-            worker.AskAsync(socket, Of(guild, worker.Make.Command(family, Subcommand(verb, options))), Limit);
+            worker.AskAsync(socket, InGuild(guild, worker.Make.Command(family, Subcommand(verb, options))), Limit);
 
         foreach (var guild in Guilds)
         {
@@ -54,7 +54,7 @@ public sealed class IceSessionTests
     {
         var (worker, socket) = await JoinedWorker.JoinAsync(Limit);
         await using var _ = worker;
-        Task<JsonNode> AskAsync(JsonObject interaction) => worker.AskAsync(socket, Of(Guilds[0], interaction), Limit);
+        Task<JsonNode> AskAsync(JsonObject interaction) => worker.AskAsync(socket, InGuild(Guilds[0], interaction), Limit);
         await AskAsync(worker.Make.Command("crew", Subcommand("setup", Option("water", 3, "Loon Basin"))));
         await AskAsync(worker.Make.Command("ice", Subcommand("follow", Option("water", 3, "Loon Basin"))));
 
@@ -91,17 +91,5 @@ public sealed class IceSessionTests
         }
 
         return sent.Json!.ToJsonString();
-    }
-
-    private static JsonObject Of(ulong guild, JsonObject interaction)
-    {
-        var (crew, channel) = (StandInData.Id(guild), StandInData.Id(guild + 1));
-        interaction["guild_id"] = crew;
-        interaction["guild"]!["id"] = crew;
-        interaction["channel_id"] = channel;
-        interaction["channel"]!["id"] = channel;
-        interaction["channel"]!["guild_id"] = crew;
-        interaction["member"] = StandInData.Member("32");
-        return interaction;
     }
 }

@@ -9,16 +9,18 @@ namespace CrewBot.EndToEnd.Tests.DiscordRooms;
 internal sealed class JoinedWorker : IAsyncDisposable
 {
     private readonly Process _process;
+    private readonly bool _ownsServer;
     private readonly Task<string> _output;
     private readonly Task<string> _error;
 
-    private JoinedWorker(StandInServer server, string token, string[] arguments)
+    private JoinedWorker(StandInServer server, string token, string[] arguments, string? database = null)
     {
         Server = server;
+        _ownsServer = database is null;
         _process = EndToEnd.Tests.Worker.Start(new WorkerCall
         {
             Arguments = arguments,
-            Environment = new Dictionary<string, string>
+            Environment = new Dictionary<string, string>(database is null ? [] : [new("CREWBOT_DATABASE", database)])
             {
                 ["CREWBOT_DISCORD__TOKEN"] = token,
                 ["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString(),
@@ -46,6 +48,10 @@ internal sealed class JoinedWorker : IAsyncDisposable
         var worker = await StartAsync();
         return (worker, await worker.Server.NextActiveAsync(cancellationToken));
     }
+
+    /// <summary>Joins a server that outlives the program, on a database that does as well.</summary>
+    public static async Task<(JoinedWorker Worker, GatewaySocket Socket)> JoinAsync(StandInServer server, string database, CancellationToken cancellationToken) =>
+        (new JoinedWorker(server, server.Settings.Token, [], database), await server.NextActiveAsync(cancellationToken));
 
     /// <summary>Sends an interaction and waits for its answer.</summary>
     public async Task<JsonNode> AskAsync(GatewaySocket socket, JsonObject interaction, CancellationToken cancellationToken)
@@ -75,6 +81,9 @@ internal sealed class JoinedWorker : IAsyncDisposable
         }
 
         _process.Dispose();
-        await Server.DisposeAsync();
+        if (_ownsServer)
+        {
+            await Server.DisposeAsync();
+        }
     }
 }
