@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage;
+using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Requests;
@@ -47,6 +48,34 @@ public sealed class CrewBook : IAsyncDisposable
         {
             // What needs no database works on; what needs it will say why it can't.
             return caller;
+        }
+    }
+
+    /// <summary>The caller with what is in their box as well, to suggest it.</summary>
+    public async Task<Caller> WithGearAsync(Caller caller, CancellationToken cancellationToken)
+    {
+        var known = await WithSettingsAsync(caller, cancellationToken);
+        if (caller.Crew is not { } crew || HoldsNothing)
+        {
+            return known;
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return known with
+            {
+                Gear = await database.ReadAsync(
+                    crew,
+                    async session => await new MemberRepository(session).FindAsync(caller.Member) is { } member
+                        ? [.. (await new BoxRepository(session).OfAsync(member.Id)).Select(thing => thing.Gear)]
+                        : (IReadOnlyList<Gear>)[],
+                    cancellationToken),
+            };
+        }
+        catch (StorageException)
+        {
+            return known;
         }
     }
 

@@ -1,7 +1,9 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
+using CrewBot.Storage.Boxes;
 
 namespace CrewBot.Chat.Rigs;
 
@@ -30,6 +32,10 @@ public sealed class LureReader(TradeKnowledge knowledge) : OptionReader<Lure>
             ? new Lure(presentation, weight.Value, material ?? knowledge.LureMaterials[presentation.Materials[0]])
             : new Misread($"{Quoting.Quote(string.Join(' ', words))} is no lure I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', words), knowledge.Presentations.Select(known => known.Name), 3))}.");
     }
+
+    public override bool CanSuggest => true;
+
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => OwnGear.Suggest(caller, begun, BoxKind.Lure);
 
     private static LureMaterial? Take(List<string> words, RecordSet<LureMaterial> materials)
     {

@@ -1,4 +1,3 @@
-using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 
 namespace CrewBot.Chat.Rigs;
