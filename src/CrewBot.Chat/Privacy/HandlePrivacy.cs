@@ -79,6 +79,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
         foreach (var name in names)
         {
             await repository.ForgetMentionsAsync(NamingPosts.AsWritten(name), Erased);
+            await repository.ForgetQuotesAsync(name);
         }
 
         var posts = await NamingPosts.RewordAsync(session, names, request.At);
