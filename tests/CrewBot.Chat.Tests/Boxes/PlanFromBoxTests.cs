@@ -1,5 +1,3 @@
-using CrewBot.Chat.Commands;
-
 namespace CrewBot.Chat.Tests.Boxes;
 
 public sealed class PlanFromBoxTests : IAsyncDisposable
