@@ -79,6 +79,25 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    /// <summary>The crews that a person has written in, the latest first; none without a database.</summary>
+    public async Task<IReadOnlyList<string>> CrewsOfAsync(string person, CancellationToken cancellationToken)
+    {
+        if (HoldsNothing)
+        {
+            return [];
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return await database.CrewsOfAsync(person, cancellationToken);
+        }
+        catch (StorageException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>The first answer to a request that has changed something already; null when it has not.</summary>
     /// <exception cref="StorageException">The database can't be used.</exception>
     public async Task<Reply?> FirstAnswerAsync(CommandCall call, CancellationToken cancellationToken)

@@ -11,7 +11,10 @@ public sealed class LearnCatches(LearnOptions options, TradeKnowledge knowledge,
 {
     public CommandInfo Info { get; } = new(
         "catch learn", "What worked for this crew: fish per line-hour, how sure it is, and what to try next",
-        "/catch learn species:walleye by:presentation span:season", options.All);
+        "/catch learn species:walleye by:presentation span:season", options.All)
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
