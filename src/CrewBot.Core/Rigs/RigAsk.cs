@@ -58,7 +58,7 @@ public sealed record RigAsk
     public string? OutfishedBy(Presentation presentation) => Presentation is null
         ? Species.Presentations[Mood]
             .TakeWhile(key => key != presentation.Key)
-            .FirstOrDefault(key => Experience?.LikelyOver(presentation.Key, key) is not null)
+            .FirstOrDefault(key => Experience?.Outfishes(presentation.Key, key) == true)
         : null;
 
     /// <summary>How many sizes heavier (or, below zero, lighter) than the planner would choose.</summary>

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace CrewBot.Chat.Tests.Boxes;
 
 public sealed class PlanFromBoxTests : IAsyncDisposable
@@ -36,6 +38,23 @@ public sealed class PlanFromBoxTests : IAsyncDisposable
     public async Task Plan_FromAnEmptyBox_SaysAllThatIsNeeded() => Assert.StartsWith(
         "Your box makes no rig for neutral walleye here. Buy 10 lb (4.5 kg) braid: the start of a jigging spoon rig; it needs ",
         (await _room.SayAsync(Plan)).Problem, StringComparison.Ordinal);
+
+    // Whoever buys what was named can put it into the box by the same words.
+    [Theory]
+    [InlineData("walleye")]
+    [InlineData("pike")]
+    [InlineData("perch")]
+    [InlineData("laker")]
+    public async Task Plan_BuyingWhatIsNamed_EndsInARig(string species)
+    {
+        for (var bought = 0; bought < 5 && await _room.SayAsync($"rig plan species:{species} from:box") is { Problem: { } missing }; bought++)
+        {
+            var what = missing[(missing.IndexOf("Buy ", StringComparison.Ordinal) + 4)..missing.IndexOf(": ", StringComparison.Ordinal)];
+            await AddAsync(Regex.Replace(what, @" \([^)]*\)", ""));
+        }
+
+        Assert.Null((await _room.SayAsync($"rig plan species:{species} from:box")).Problem);
+    }
 
     [Fact]
     public async Task Plan_FromTheBoxOfAnother_IsNotOnes()
