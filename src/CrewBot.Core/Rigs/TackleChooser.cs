@@ -17,9 +17,11 @@ internal sealed class TackleChooser(LineChooser lines, LureChooser lures)
             (line.Material.Use == LineUse.Bite) == biteLeader && IsAllowed(ask, line)
             && (suited.Tied.Leader is not { Line.Test: var test } || Strain.StandsIn(line.Test, test)));
         var situation = new RigSituation { Species = ask.Species, Size = ask.Size, Water = ask.Water };
-        IEnumerable<LineChoice?> below = biteLeader ? leaders : leaders.Cast<LineChoice?>().Append(null);
+        // Below a swivel there may be more of the mainline, but not braid for fish that shy from it.
+        IEnumerable<LineChoice?> Below(LineChoice main) =>
+            biteLeader || (main.Material.Use == LineUse.Main && ask.Species.LineShyness != Shyness.Low) ? leaders : leaders.Cast<LineChoice?>().Append(null);
         return mains
-            .SelectMany(main => below.SelectMany(leader => lines.Tied(ask, presentation, main, leader)))
+            .SelectMany(main => Below(main).SelectMany(leader => lines.Tied(ask, presentation, main, leader)))
             .OrderBy(tied => Strain.Of(tied, suited.Tied))
             .FirstOrDefault(tied => RigChecker.Check(tied, situation).Faults.Count == 0) is { } found
                 ? lines.PartsOf(ask, presentation, found, suited)

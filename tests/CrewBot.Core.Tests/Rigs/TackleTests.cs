@@ -27,6 +27,7 @@ public sealed class TackleTests
                 Assert.True(ask.Tackle!.Holds(Tackle.Of(rig)));
                 var situation = new RigSituation { Species = ask.Species, Size = ask.Size, Depth = ask.Depth, Current = ask.Current, Water = ask.Water };
                 Assert.Empty(RigChecker.Check(rig.Tied, situation).Faults.Select(fault => fault.What.ToString(CultureInfo.InvariantCulture)));
+                Assert.False(ask.Species.LineShyness != Shyness.Low && (rig.Tied.Leader?.Line ?? rig.Tied.Mainline).Material.Use == LineUse.Main);
                 Assert.DoesNotContain(rig.Tied.Mainline.Material.Key, ask.Without);
                 Assert.DoesNotContain(rig.Lure.Material.Key, ask.Without);
                 Assert.False(rig.Lure.Material.Lead && ask.Rules?.LeadBanned == true);
@@ -59,7 +60,7 @@ public sealed class TackleTests
             ask =>
             {
                 var purchase = Adviser.Advise(ask);
-                if (Planner.Suited(ask).Count == 0)
+                if (Planner.Plan(ask with { Tackle = null }).Plan is null)
                 {
                     Assert.Null(purchase);
                 }
