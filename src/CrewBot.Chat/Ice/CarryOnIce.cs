@@ -17,7 +17,10 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         [
             options.Water, options.Spot, options.People, options.Shelter, options.Machine, options.Weight, options.Stay, options.Warmest,
             options.FreezingSince, options.Air, options.Permitted,
-        ]);
+        ])
+    {
+        FromAnywhere = true,
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.ReadAsync(request, session => CarryAsync(request, session), cancellationToken);

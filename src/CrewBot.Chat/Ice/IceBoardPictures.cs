@@ -38,7 +38,7 @@ internal static class IceBoardPictures
             shown,
             required,
             TimeTicks.Axis(from, request.At, request.Caller.Zone),
-            $"Bars show the clear ice that a report counts as.{more} Lines: {sources}. {IceCautions.Check} {IceCautions.Authority}");
+            $"Bars show the clear ice that a report counts as: {IceSheet.HalfRule}.{more} Lines: {sources}. {IceCautions.Check} {IceCautions.Authority}");
     }
 
     // What stands against the ice first, then the newest.
@@ -68,9 +68,10 @@ internal static class IceBoardPictures
         $"Stands: {IceSheet.Standing(filed, water, request)}",
         [new ReportedIce(At(filed), Length.Zero, IceSign.Unsound)]);
 
-    private static string Found(FiledIce filed, string water, CrewUnits units) => filed.Entry.Page.Holes.Count > MostHolesTold
-        ? IceSheet.CountsAs(filed, water, units)?.TrimEnd('.') ?? IceSheet.Found(filed, water, units)
-        : IceSheet.Found(filed, water, units);
+    private static string Found(FiledIce filed, string water, CrewUnits units) =>
+        filed.Entry.Page.Holes.Count > MostHolesTold && IceSheet.IsNumbered(filed, water) && filed.ToReport() is { Weak: null } report
+            ? $"{report.Holes.Count} holes, the least counts as {IceShow.Measured(IceSheet.LeastOf(report), units)} of clear ice"
+            : IceSheet.Found(filed, water, units);
 
     // Hearsay has no thickness to draw, and neither has a place where no number is given.
     private static ReportedIce? Reported(FiledIce filed, bool isNumbered)

@@ -14,7 +14,10 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     private const int MostClosedNamed = 3;
 
     public CommandInfo Info { get; } = new(
-        "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.Water]);
+        "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.Water])
+    {
+        FromAnywhere = true,
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.ReadAsync(request, session => ShowAsync(request, session), cancellationToken);
