@@ -60,7 +60,8 @@ internal static class RelayMeasurement
             }
 
             Print("while a report is relayed", load);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Channels} channels told after {(await told).TotalSeconds:0.0} s"));
+            var took = await told;
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Channels} channels told after {took.TotalSeconds:0.0} s"));
         }
     }
 
