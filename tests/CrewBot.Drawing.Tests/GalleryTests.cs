@@ -6,7 +6,7 @@ using SkiaSharp;
 namespace CrewBot.Drawing.Tests;
 
 /// <summary>The pictures in the documentation. <c>CREWBOT_WRITE_EXPECTED=1</c> draws them anew.</summary>
-public sealed class GalleryTests(PictureFixture pictures)
+public sealed class GalleryTests(PictureFixture pictures, PlayedCrew crew)
 {
     public static TheoryData<string, string> Lines => new()
     {
@@ -28,20 +28,15 @@ public sealed class GalleryTests(PictureFixture pictures)
         Check(name, picture);
     }
 
-    [Fact]
-    public void Gallery_Race_IsThereInBothThemes() => Check("derby-race", Samples.Race);
-
-    [Fact]
-    public void Gallery_Learning_IsThereInBothThemes() => Check("learning", Samples.Learned);
-
-    [Fact]
-    public void Gallery_Seating_IsThereInBothThemes() => Check("seating", Samples.Seats);
+    [Theory]
+    [InlineData("derby-race")]
+    [InlineData("learning")]
+    [InlineData("seating")]
+    [InlineData("pocket-card")]
+    public void Gallery_PlayedCrew_IsThereInBothThemes(string name) => Check(name, crew.Pictures[name]);
 
     [Fact]
     public void Gallery_IceBoard_IsThereInBothThemes() => Check("ice-board", Samples.Ice);
-
-    [Fact]
-    public void Gallery_PocketCard_IsThereInBothThemes() => Check("pocket-card", Samples.Card);
 
     private static void Check(string name, PictureData picture)
     {
