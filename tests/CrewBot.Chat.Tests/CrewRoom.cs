@@ -73,6 +73,17 @@ public sealed class CrewRoom : IAsyncDisposable
             TestContext.Current.CancellationToken);
     }
 
+    /// <summary>Answers one typed line of Ana's as a process does that was started just now.</summary>
+    public async Task<Reply> AfreshAsync(string line)
+    {
+        await using var book = CrewBook.At(Path.Combine(_folder.FullName, "crew.db"));
+        await using var services = new ServiceCollection().AddLogging().AddChat(TradeKnowledge.BuiltIn, book).BuildServiceProvider();
+        var typed = CommandText.Read(line, Catalog).Value!;
+        var caller = new Caller("tamarack", "Ana", Role.Owner, CrewUnits.Customary);
+        return await services.GetRequiredService<Dispatcher>().AnswerAsync(
+            new CommandCall($"afresh-{++_requests}", Now, caller, typed.Path, typed.Options), TestContext.Current.CancellationToken);
+    }
+
     /// <summary>Answers a call as the menu of a message makes it, for Ana.</summary>
     public Task<Reply> CallAsync(string path, IReadOnlyDictionary<string, string> options, IReadOnlyDictionary<string, string> given) =>
         _services.GetRequiredService<Dispatcher>().AnswerAsync(

@@ -51,7 +51,6 @@ public sealed class CrewIsolationTests : DatabaseTest
         [typeof(PostManner)] = [new PostManner { LateLine = "alpha" }],
         [typeof(Func<int, LedgerEvent>)] = [(Func<int, LedgerEvent>)(at => new Joined(at, At, 1, 2, "bravo"))],
         [typeof(Func<int, int, Entered>)] = [(Func<int, int, Entered>)((at, entry) => EnteredOf(at, entry, 2, 1))],
-        [typeof(BoardState)] = [new BoardState(At, "bravo", At)],
         [typeof(ExactLength?)] = [null],
         [typeof(ExactLength)] = [ExactLength.From(8, LengthUnit.Inch)],
         [typeof(bool)] = [true],
@@ -209,9 +208,6 @@ public sealed class CrewIsolationTests : DatabaseTest
         var ledger = new LedgerRepository(session);
         await ledger.AppendAsync(number, at => new Joined(at, At, member, member, secret));
         await ledger.EnterAsync(number, (at, entry) => EnteredOf(at, entry, member, fish.Number), secret);
-        await new BoardRepository(session).TouchAsync(number);
-        await new BoardRepository(session).ShownAsync(number, new BoardState(At, secret, At));
-        await new BoardRepository(session).TouchAsync(number);
         return derby;
     }
 

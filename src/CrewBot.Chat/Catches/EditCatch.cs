@@ -4,6 +4,7 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Catches;
 
@@ -14,6 +15,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         "catch edit", "Correct an entry of yours; what it said before is kept", "/catch edit catch:41 length:22.25in",
         [options.Number, options.OtherSpecies, .. options.Details])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 
@@ -62,11 +64,16 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         return new Reply
         {
             Headline = $"Corrected {CatchWords.Row(after, knowledge, request)}",
-            Lines = [$"It said {CatchWords.Row(before, knowledge, request)}.", .. PhotoDesk.Remarks(photo)],
+            Lines = [$"It said {CatchWords.Row(before, knowledge, request)}.", .. PhotoDesk.Remarks(photo), .. await InDerbiesAsync(session, number)],
             Figures = [CatchFigures.Number.Of(number), .. entry.Length is { } length ? (Figure[])[CatchFigures.Length.Of(length)] : []],
             Audience = Audience.Crew,
         };
     }
+
+    // What was witnessed is not lengthened afterwards.
+    private static async Task<IEnumerable<string>> InDerbiesAsync(CrewSession session, long number) =>
+        (await new LedgerRepository(session).EntriesAsync(number)).TakeLast(1)
+            .Select(entry => $"In derby {entry.Derby} it stays as it was entered: a steward changes it with /derby amend entry:{entry.Entry}.");
 
     // Another water leaves the spot of the one before behind.
     private Task<Reading<CatchPlace>> PlaceAsync(Request request, CrewSession session, LoggedCatch before)

@@ -15,7 +15,10 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
 
     public CommandInfo Info { get; } = new(
         "catch leaders", "The crew's boards for a season, month, day or trip, or for a water", "/catch leaders span:month",
-        [options.BoardSpan, options.Water, options.Trip]);
+        [options.BoardSpan, options.Water, options.Trip])
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {

@@ -1,16 +1,17 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
-using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Answers <c>/catch void</c>: lets an entry no longer count.</summary>
-public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, CrewBook book, DerbyPosts derbies) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "catch void", "Let an entry of yours no longer count; it stays in the history", "/catch void catch:41", [options.Number])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 
@@ -26,7 +27,7 @@ public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             }
 
             await catches.VoidAsync(entry!, member.Id, request.At);
-            await new BoardRepository(session).TouchOfCatchAsync(number);
+            await derbies.CatchChangedAsync(session, number, request);
             return new Reply
             {
                 Headline = $"No longer counts: {CatchWords.Row(entry!, knowledge, request)}",

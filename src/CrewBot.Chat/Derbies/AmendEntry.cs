@@ -1,5 +1,6 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
@@ -8,7 +9,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby amend</c>: the right length of an entry; its catch time stays.</summary>
-public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby amend", "Put the right length to an entry; what it said stays on the record", "/derby amend entry:4 length:22.25in reason:\"misread\"",
@@ -22,7 +23,7 @@ public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKno
         book.WriteOnceAsync(request, async (session, member) =>
         {
             var number = request.Get(options.Entry);
-            var opened = await StewardDesk.OpenAsync(request, options, session, member, knowledge, number);
+            var opened = await StewardDesk.OpenAsync(request, options, session, member, boards, number);
             if (opened.Fault is { } fault)
             {
                 return Reply.Refuse(fault);
@@ -41,7 +42,7 @@ public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKno
             }
 
             await new LedgerRepository(session).AppendAsync(sheet.Derby.Number, at => new Amended(at, request.At, member.Id, number, length));
-            await new BoardRepository(session).TouchAsync(sheet.Derby.Number);
+            await posts.KeepAsync(session, sheet.Derby, request);
             return new Reply
             {
                 Headline = $"Amended: {words.Entry(entry with { Measured = length }, sheet)}",

@@ -1,11 +1,12 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby team</c>: moves an angler and their fish to another team, before the end.</summary>
-public sealed class ChangeTeam(DerbyOptions options, CrewBook book) : ICommandHandler
+public sealed class ChangeTeam(DerbyOptions options, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby team", "Fish for another team", "/derby team team:North", [options.NewTeam, options.Derby]) { Writes = true };
 
@@ -20,7 +21,7 @@ public sealed class ChangeTeam(DerbyOptions options, CrewBook book) : ICommandHa
 
             var (derby, team) = (found.Value!, request.Get(options.NewTeam));
             await new LedgerRepository(session).AppendAsync(derby.Number, at => new Joined(at, request.At, member.Id, member.Id, team));
-            await new BoardRepository(session).TouchAsync(derby.Number);
+            await posts.KeepAsync(session, derby, request);
             return new Reply
             {
                 Headline = $"{member.Name} fishes for {team} now",

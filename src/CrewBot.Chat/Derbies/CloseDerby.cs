@@ -1,5 +1,5 @@
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Derbies;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Derbies;
@@ -7,7 +7,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby close</c>: no more entries, joining or leaving.</summary>
-public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby close", "Close the derby: no more entries", "/derby close", [options.Derby])
     {
@@ -26,10 +26,9 @@ public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, C
 
             var derby = found.Value!;
             await new LedgerRepository(session).AppendAsync(derby.Number, at => new Closed(at, request.At, member.Id));
-            await new BoardRepository(session).TouchAsync(derby.Number);
-            var sheet = await DerbySheet.ReadAsync(session, derby with { IsClosed = true }, knowledge);
-            var waiting = sheet.Standings.Out.Count(gone => gone.Why is OutReason.Waiting or OutReason.Disputed or OutReason.Late);
-            var (until, words) = (derby.Settings.Window.LastWord + derby.Settings.ProtestTime, new DerbyWords(derby, knowledge));
+            await posts.KeepAsync(session, derby, request);
+            var sheet = await boards.SheetAsync(session, derby, request);
+            var (waiting, until, words) = (sheet.Waiting, sheet.ProtestsUntil, new DerbyWords(derby, knowledge));
             return new Reply
             {
                 Headline = $"{derby.Name} is closed",
@@ -40,7 +39,9 @@ public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, C
                     "/derby results gives them with a file.",
                 ],
                 Figures = [DerbyFigures.Number.Of(derby.Number), DerbyFigures.Waiting.Of(waiting)],
-                Audience = Audience.Crew,
+
+                // Where it has a place of its own, the crew reads it there.
+                Audience = derby.Place is null ? Audience.Crew : default,
             };
         }, cancellationToken);
 }

@@ -1,29 +1,21 @@
 using System.Globalization;
-using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Derbies;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
-using CrewBot.Core.Derbies.Scoring;
-using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Derbies;
-using UnitsNet.Units;
 
 namespace CrewBot.Chat.Derbies;
 
-/// <summary>Answers <c>/derby create</c>: sets up a friendly contest; everything has a sensible default.</summary>
-public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+/// <summary>
+/// Answers <c>/derby create</c>: sets up a friendly contest; everything has a sensible default. Without options it shows what
+/// that comes to, to be set up with one press or changed in a form.
+/// </summary>
+public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
-    private const int UsualBest = 3;
-    private const int UsualGrace = 15;
-    private const int UsualProtests = 60;
-    private const int UsualEnd = 16;
-
-    private static readonly TimeSpan ShortestUsual = TimeSpan.FromHours(1);
-    private static readonly TimeSpan UsualLength = TimeSpan.FromHours(4);
-    private static readonly TimeSpan Longest = TimeSpan.FromDays(60);
+    private readonly DerbyDraft _draft = new(options);
 
     public CommandInfo Info { get; } = new(
         "derby create", "Set up a friendly derby; everything has a default", "/derby create name:\"Basin day\" starts:08:00 ends:15:00 species:walleye",
@@ -37,28 +29,24 @@ public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, 
         Role = Role.Steward,
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => CreateAsync(request, session, member), cancellationToken);
-
-    private async Task<Reply> CreateAsync(Request request, CrewSession session, CrewMember member)
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
-        var starts = request.TryGet(options.Starts, out var start) ? start.From(request.At, request.Caller.Zone) : request.At;
-        var ends = EndsAt(request, starts);
-        if (FaultOf(request, starts, ends) is { } fault)
-        {
-            return Reply.Refuse(fault);
-        }
+        var draft = _draft.Of(request);
+        return draft.Fault is { } fault ? Reply.Refuse(fault)
+            : request.Written.Count == 0 ? Offer(request, draft.Value!)
+            : await book.WriteOnceAsync(request, (session, member) => CreateAsync(request, session, member, draft.Value!), cancellationToken);
+    }
 
-        var derby = new Derby
-        {
-            Name = request.GetOr(options.Name, $"Derby of {TimeZoneInfo.ConvertTime(starts, request.Caller.Zone).ToString("d MMMM", CultureInfo.InvariantCulture)}"),
-            CreatedBy = member.Id,
-            Place = await PlaceAsync(session),
-            Zone = request.Caller.Zone.Id,
-            Settings = SettingsOf(request, new DerbyWindow(starts, ends, TimeSpan.FromMinutes(request.GetOr(options.Grace, UsualGrace)))),
-        };
-        derby = derby with { Number = await new DerbyRepository(session).AddAsync(derby, request.At) };
-        await new LedgerRepository(session).AppendAsync(derby.Number, at => new Created(at, request.At, member.Id));
+    private async Task<Reply> CreateAsync(Request request, CrewSession session, CrewMember member, Derby draft)
+    {
+        var derbies = new DerbyRepository(session);
+        var place = (await new CrewRepository(session).ChannelsAsync()).FirstOrDefault(channel => channel.Purpose == "derby").Channel;
+        var number = await derbies.AddAsync(draft with { CreatedBy = member.Id, Place = place ?? request.Place }, request.At);
+        await new LedgerRepository(session).AppendAsync(number, at => new Created(at, request.At, member.Id));
+
+        // As whoever asks later finds it: instants are kept to the millisecond.
+        var derby = (await derbies.FindAsync(number, member.Id))!;
+        await posts.KeepAsync(session, derby, request);
         return new Reply
         {
             Headline = $"Derby {derby.Number}, {derby.Name}, is set up",
@@ -69,84 +57,27 @@ public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, 
         };
     }
 
-    private static async Task<string?> PlaceAsync(CrewSession session) =>
-        (await new CrewRepository(session).ChannelsAsync()).FirstOrDefault(channel => channel.Purpose == "derby").Channel;
-
-    // Until four in the afternoon; from late starts on, four hours.
-    private DateTimeOffset EndsAt(Request request, DateTimeOffset starts)
+    private Reply Offer(Request request, Derby draft)
     {
-        var zone = request.Caller.Zone;
-        var day = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(starts, zone).DateTime);
-        if (request.TryGet(options.Ends, out var given))
+        var ends = TimeZoneInfo.ConvertTime(draft.Settings.Window.Ends, request.Caller.Zone).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        var usual = new Dictionary<string, string> { [options.Name.Name] = draft.Name, [options.Ends.Name] = ends };
+        var scoring = new Dictionary<string, string>(usual)
         {
-            // A clock time alone belongs to the day of the start.
-            return given is { Ago: null, Day: null, DaysBack: 0 } ? (given with { Day = day }).From(request.At, zone) : given.From(request.At, zone);
-        }
-
-        var usual = new Moment(null, 0, day, new TimeOnly(UsualEnd, 0)).From(request.At, zone);
-        return usual - starts >= ShortestUsual ? usual : starts + UsualLength;
-    }
-
-    private string? FaultOf(Request request, DateTimeOffset starts, DateTimeOffset ends)
-    {
-        if (ends <= starts)
+            [options.Format.Name] = "best total",
+            [options.Best.Name] = DerbyDraft.UsualBest.ToString(CultureInfo.InvariantCulture),
+            [options.Step.Name] = request.Units == CrewUnits.Customary ? "1/4in" : "0.5cm",
+            [options.Proof.Name] = "crewmate",
+        };
+        return new Reply
         {
-            return $"It would end {Moment.Show(ends, request.At)}, before it starts {Moment.Show(starts, request.At)}: give a later end, such as ends:\"tomorrow 02:00\" across midnight.";
-        }
-
-        if (ends <= request.At)
-        {
-            return $"It would be over already at {Moment.Show(ends, request.At)}: give an end to come, such as ends:\"tomorrow 15:00\".";
-        }
-
-        if (ends - starts > Longest)
-        {
-            return $"{(ends - starts).TotalDays:0} days is longer than a derby: at most {Longest.TotalDays:0}.";
-        }
-
-        var isPoints = request.GetOr(options.Format, DerbyFormat.BestTotal) == DerbyFormat.Points;
-        return isPoints == request.Has(options.Factors) ? null : "Points and factors go together: give format:points factors:\"walleye 1, perch 2\".";
-    }
-
-    private DerbySettings SettingsOf(Request request, DerbyWindow window) => new()
-    {
-        Window = window,
-        Grid = new MeasuringGrid(request.GetOr(options.Step, UsualStep(request.Units)), request.GetOr(options.Rounding, Rounding.Down)),
-        Scoring = ScoringOf(request),
-        Limits = new EntryLimits
-        {
-            Minimum = request.TryGet(options.Minimum, out var least) ? least : null,
-            Species = [.. request.GetOr(options.Species, []).Select(species => species.Key).Distinct()],
-            Waters = request.TryGet(options.Water, out var water) ? [water.Name] : [],
-            Kept = request.TryGet(options.OnlyFate, out var kept) ? kept : null,
-            MostEntries = request.TryGet(options.MostEntries, out var most) ? most : null,
-        },
-        Evidence = request.GetOr(options.Proof, Evidence.Crewmate),
-        Ties = [.. request.GetOr(options.Ties, [TieBreak.Earliest]).OfType<TieBreak>()],
-        Ranking = request.GetOr(options.Ranking, RankNumbers.Standard),
-        Teams = request.TryGet(options.Teams, out var pooled)
-            ? new TeamScoring(pooled, !pooled && request.TryGet(options.TeamBest, out var members) ? members : null)
-            : null,
-        ProtestTime = TimeSpan.FromMinutes(request.GetOr(options.Protests, UsualProtests)),
-    };
-
-    private ScoringRule ScoringOf(Request request)
-    {
-        int? best = request.TryGet(options.Best, out var most) ? most : null;
-        int? ofEach = request.TryGet(options.BestOfEach, out var each) ? each : null;
-        return request.GetOr(options.Format, DerbyFormat.BestTotal) switch
-        {
-            DerbyFormat.Longest => ScoringRule.Longest,
-            DerbyFormat.OneOfEach => new(new LengthMeasure(), new FishSelection(best, ofEach ?? 1)),
-            DerbyFormat.Points => new(new PointsMeasure(request.Get(options.Factors)), new FishSelection(best, ofEach)),
-            DerbyFormat.SpeciesFair => new(new TrophyShareMeasure(), new FishSelection(best ?? UsualBest, ofEach)),
-            DerbyFormat.Condition => new(new ConditionMeasure(), new FishSelection(best ?? UsualBest, ofEach)),
-            DerbyFormat.MostFish => new(new CountMeasure(), new FishSelection(best, ofEach)),
-            _ => new(new LengthMeasure(), new FishSelection(best ?? (ofEach is null ? UsualBest : null), ofEach)),
+            Headline = $"{draft.Name}, with the usual rules? Nothing is set up yet",
+            Lines = new DerbyRules(draft, knowledge).Lines(request.At),
+            Actions =
+            [
+                new ReplyAction("Set it up", ActionKind.Run, Info.Path, usual),
+                ReplyAction.Form("Other time or fish", Info.Path, usual, options.Name, options.Starts, options.Ends, options.Species, options.Water),
+                ReplyAction.Form("Other scoring", Info.Path, scoring, options.Format, options.Best, options.Step, options.OnlyFate, options.Proof),
+            ],
         };
     }
-
-    private static ExactLength UsualStep(CrewUnits units) => units == CrewUnits.Customary
-        ? ExactLength.From(0.25m, LengthUnit.Inch)
-        : ExactLength.From(0.5m, LengthUnit.Centimeter);
 }

@@ -11,6 +11,8 @@ internal static class DerbyActions
 
     public static ReplyAction Standings(Derby derby) => Run("Standings", "derby standings", derby);
 
+    public static ReplyAction Results(Derby derby) => Run("Results with a file", "derby results", derby);
+
     public static ReplyAction Enter(Derby derby, long caught) => Run($"Enter in {derby.Name}", "derby enter", derby, ("catch", Text(caught)));
 
     public static ReplyAction Saw(Derby derby, int entry) => Run("I saw it", "derby saw", derby, ("entry", Text(entry)));

@@ -1,11 +1,10 @@
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>A question about one person in one derby: finds both, or says in a line what is missing.</summary>
-public sealed class DerbyQuestion(DerbyOptions options, TradeKnowledge knowledge, CrewBook book)
+public sealed class DerbyQuestion(DerbyOptions options, CrewBook book, DerbyBoards boards)
 {
     /// <summary>Finds the derby and the person that a request names, or means, and answers about them.</summary>
     internal Task<Reply> AboutAsync(Request request, Func<DerbySheet, long, Reply> answer, CancellationToken cancellationToken) =>
@@ -18,7 +17,7 @@ public sealed class DerbyQuestion(DerbyOptions options, TradeKnowledge knowledge
                 return Reply.Refuse(fault);
             }
 
-            var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+            var sheet = await boards.SheetAsync(session, found.Value!, request);
             var person = await DerbyPeople.FindAsync(request, options, session, sheet);
             return person.Fault is { } nobody ? Reply.Refuse(nobody) : answer(sheet, person.Value);
         }, cancellationToken);

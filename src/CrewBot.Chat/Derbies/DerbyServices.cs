@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace CrewBot.Chat.Derbies;
@@ -8,6 +9,8 @@ internal static class DerbyServices
 {
     public static IServiceCollection AddDerbies(this IServiceCollection services) => services
         .AddSingleton<DerbyOptions>()
+        .AddSingleton<DerbyBoards>()
+        .AddSingleton<DerbyPosts>()
         .AddSingleton<DerbyQuestion>()
         .AddSingleton<ICommandHandler, CreateDerby>()
         .AddSingleton<ICommandHandler, ShowRules>()

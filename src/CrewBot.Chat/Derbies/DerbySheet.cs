@@ -1,45 +1,30 @@
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
-using CrewBot.Core.Knowledge;
-using CrewBot.Storage.Connections;
-using CrewBot.Storage.Crews;
 using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>A derby with its record read, and what everybody is called.</summary>
-internal sealed record DerbySheet(Derby Derby, Scoreboard Board, IReadOnlyDictionary<long, string> Names)
+internal sealed record DerbySheet(Derby Derby, CountedBoard Counted, IReadOnlyDictionary<long, string> Names)
 {
-    private Standings? _standings;
+    /// <summary>The entries and who takes part.</summary>
+    public Scoreboard Board => Counted.Board;
 
     /// <summary>Everything that was written, in order.</summary>
-    public IReadOnlyList<LedgerEvent> Record { get; init; } = [];
+    public IReadOnlyList<LedgerEvent> Record => Counted.Record;
 
     /// <summary>Since when catches are void, by their number in the crew's log.</summary>
-    public IReadOnlyDictionary<long, DateTimeOffset> Voided { get; init; } = new Dictionary<long, DateTimeOffset>();
+    public IReadOnlyDictionary<long, DateTimeOffset> Voided => Counted.Voided;
 
     public DerbySettings Settings => Derby.Settings;
 
-    public Standings Standings => _standings ??= Board.Standings();
+    public Standings Standings => Counted.Standings;
 
-    public static async Task<DerbySheet> ReadAsync(CrewSession session, Derby derby, TradeKnowledge knowledge)
-    {
-        var ledger = new LedgerRepository(session);
-        var board = new Scoreboard(derby.Settings, knowledge.Species);
-        var record = await ledger.EventsAsync(derby.Number);
-        foreach (var written in record)
-        {
-            board.Apply(written);
-        }
+    /// <summary>The last instant at which a protest is heard.</summary>
+    public DateTimeOffset ProtestsUntil => Settings.Window.LastWord + Settings.ProtestTime;
 
-        var voided = await ledger.VoidedAsync(derby.Number);
-        foreach (var (number, _) in voided)
-        {
-            board.Void(number);
-        }
-
-        return new DerbySheet(derby, board, await new MemberRepository(session).NamesAsync()) { Record = record, Voided = voided };
-    }
+    /// <summary>How many entries wait for somebody's word or a ruling.</summary>
+    public int Waiting => Standings.Out.Count(gone => gone.Why is OutReason.Waiting or OutReason.Disputed or OutReason.Late);
 
     /// <summary>Who competes where an angler fishes: themselves, or their team; null for somebody who does not take part.</summary>
     public Competitor? CompetitorOf(long angler) =>

@@ -11,6 +11,8 @@ namespace CrewBot.Chat.Derbies;
 /// <summary>Says a derby in words. Lengths stand in the unit of the derby's board alone: converted they would score differently.</summary>
 internal sealed class DerbyWords(Derby derby, TradeKnowledge knowledge)
 {
+    private const int MostFurther = 30;
+
     private readonly TimeZoneInfo _zone = TimeZoneInfo.FindSystemTimeZoneById(derby.Zone);
 
     private DerbySettings Settings => derby.Settings;
@@ -56,6 +58,18 @@ internal sealed class DerbyWords(Derby derby, TradeKnowledge knowledge)
         var fish = line.Tally.Used.Take(4).Select(Fish);
         var more = line.Tally.Used.Count > 4 ? $" and {line.Tally.Used.Count - 4} more" : "";
         return $"{Place(line)} {sheet.NameOf(line.Tally.Who)} {Total(line.Tally.Total)}: {string.Join(", ", fish)}{more}";
+    }
+
+    /// <summary>The standings behind the first few, and what does not count; where there is much of it, the rest is in the file.</summary>
+    public IEnumerable<string> Further(DerbySheet sheet, int shown)
+    {
+        var (lines, gone) = (sheet.Standings.Lines, sheet.Standings.Out);
+        return
+        [
+            .. lines.Skip(shown).Take(MostFurther).Select(line => Line(line, sheet)),
+            .. gone.TakeLast(MostFurther).Select(one => $"Does not count: {Entry(one.Entry, sheet)}: {Why(one)}."),
+            .. lines.Count - shown > MostFurther || gone.Count > MostFurther ? (string[])["And more: /derby results gives all of it in a file."] : [],
+        ];
     }
 
     /// <summary>Why an entry does not count, as the end of "does not count: …".</summary>

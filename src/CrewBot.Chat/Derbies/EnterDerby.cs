@@ -2,6 +2,8 @@ using System.Security.Cryptography;
 using System.Text;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
@@ -13,8 +15,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby enter</c>: enters a fish of the log, or logs one and enters it.</summary>
-public sealed class EnterDerby(
-    DerbyOptions options, CatchOptions fish, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class EnterDerby(DerbyOptions options, CatchOptions fish, CatchShorthand shorthand, TradeKnowledge knowledge, CrewBook book, PhotoDesk photos, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby enter", "Enter a fish: your last, one of your log, or a new one", "/derby enter species:walleye length:22.5in fate:released",
@@ -31,10 +32,19 @@ public sealed class EnterDerby(
         },
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => EnterAsync(request, session, member), cancellationToken);
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    {
+        var photo = await PhotoDesk.TakeAsync(request, fish.Photo, cancellationToken);
+        var reply = await book.WriteOnceAsync(request, (session, member) => EnterAsync(request, photo, session, member), cancellationToken);
+        if (reply.Problem is null)
+        {
+            await photos.KeepAsync(request, photo, cancellationToken);
+        }
 
-    private async Task<Reply> EnterAsync(Request request, CrewSession session, CrewMember member)
+        return reply;
+    }
+
+    private async Task<Reply> EnterAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
         if (found.Fault is { } none)
@@ -53,16 +63,16 @@ public sealed class EnterDerby(
             return Reply.Refuse($"You are not in {derby.Name} yet: say /derby join, then enter it again.") with { Actions = [DerbyActions.Join(derby)] };
         }
 
-        var caught = await FishAsync(request, session, member);
+        var caught = await FishAsync(request, photo, session, derby, member);
         if ((caught.Fault ?? await FaultOfAsync(request, session, derby, caught.Value!, member)) is { } fault)
         {
             return Reply.Refuse(fault);
         }
 
-        return await WriteAsync(request, session, derby, caught.Value!, member);
+        return await WriteAsync(request, photo, session, derby, caught.Value!, member);
     }
 
-    private async Task<Reading<LoggedCatch>> FishAsync(Request request, CrewSession session, CrewMember member)
+    private async Task<Reading<LoggedCatch>> FishAsync(Request request, TakenPhoto? photo, CrewSession session, Derby derby, CrewMember member)
     {
         var catches = new CatchRepository(session);
         if (request.TryGet(options.Catch, out var number))
@@ -83,10 +93,7 @@ public sealed class EnterDerby(
                 : new Misread("You have logged no fish yet. Give it here, such as /derby enter species:walleye length:22.5in");
         }
 
-        var entry = await new NewCatch(fish).OfAsync(request, session, member, species);
-        return (entry.Fault ?? CatchDraft.FaultOf(entry.Value!, species, request.Has(fish.Confirm), request)) is { } odd
-            ? new Misread(odd)
-            : (await catches.FindAsync(await catches.AddAsync(entry.Value!)))!;
+        return await new NewCatch(fish).AddAsync(request, photo, session, derby, member, species);
     }
 
     private async Task<string?> FaultOfAsync(Request request, CrewSession session, Derby derby, LoggedCatch caught, CrewMember member)
@@ -117,7 +124,7 @@ public sealed class EnterDerby(
             : null;
     }
 
-    private async Task<Reply> WriteAsync(Request request, CrewSession session, Derby derby, LoggedCatch caught, CrewMember member)
+    private async Task<Reply> WriteAsync(Request request, TakenPhoto? photo, CrewSession session, Derby derby, LoggedCatch caught, CrewMember member)
     {
         var (entry, hash) = (caught.Entry, HashOf(caught));
         var length = entry.Length!.Value;
@@ -135,13 +142,13 @@ public sealed class EnterDerby(
                 HasPhoto = hash is not null,
             },
             hash);
-        await new BoardRepository(session).TouchAsync(derby.Number);
+        await posts.KeepAsync(session, derby, request);
         var words = new DerbyWords(derby, knowledge);
         var scored = derby.Settings.Grid.Score(length);
         return new Reply
         {
             Headline = $"Entry {number} in {derby.Name}: {CatchWords.NameOf(entry.Species, knowledge)}, {words.Length(scored)}, {member.Name}",
-            Lines = [.. Lines(request, derby, caught, words)],
+            Lines = [.. Lines(request, derby, caught, words), .. PhotoDesk.Remarks(photo)],
             Figures = [DerbyFigures.Number.Of(derby.Number), DerbyFigures.Entry.Of(number), CatchFigures.Number.Of(caught.Number), DerbyFigures.Scored.Of(scored)],
             Cautions = request.TryGet(fish.Air, out var air) && ColdPhoto.CautionFor(entry.Kept, air, request.Show) is { } cold ? [cold] : [],
             Actions = [DerbyActions.Saw(derby, number), DerbyActions.Standings(derby)],

@@ -1,11 +1,12 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby join</c>.</summary>
-public sealed class JoinDerby(DerbyOptions options, CrewBook book) : ICommandHandler
+public sealed class JoinDerby(DerbyOptions options, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby join", "Take part in the derby", "/derby join", [options.Team, options.Derby]) { Writes = true };
 
@@ -20,7 +21,7 @@ public sealed class JoinDerby(DerbyOptions options, CrewBook book) : ICommandHan
 
             var (derby, team) = (found.Value!, request.GetOr(options.Team, null!));
             await new LedgerRepository(session).AppendAsync(derby.Number, at => new Joined(at, request.At, member.Id, member.Id, team));
-            await new BoardRepository(session).TouchAsync(derby.Number);
+            await posts.KeepAsync(session, derby, request);
             return new Reply
             {
                 Headline = $"{member.Name} is in {derby.Name}{(team is null ? "" : $" for {team}")}",

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
@@ -8,7 +9,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby leave</c>: takes oneself out, or one entry of one's own.</summary>
-public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby leave", "Take yourself out of the derby, or one entry of yours", "/derby leave entry:4", [options.OneEntry, options.Derby])
@@ -38,10 +39,10 @@ public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, C
             : await GoAsync(request, session, member, derby);
     }
 
-    private static async Task<Reply> GoAsync(Request request, CrewSession session, CrewMember member, Derby derby)
+    private async Task<Reply> GoAsync(Request request, CrewSession session, CrewMember member, Derby derby)
     {
         await new LedgerRepository(session).AppendAsync(derby.Number, at => new Left(at, request.At, member.Id, member.Id));
-        await new BoardRepository(session).TouchAsync(derby.Number);
+        await posts.KeepAsync(session, derby, request);
         return new Reply
         {
             Headline = $"{member.Name} has left {derby.Name}",
@@ -53,7 +54,7 @@ public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, C
 
     private async Task<Reply> TakeBackAsync(Request request, CrewSession session, CrewMember member, Derby derby, int number)
     {
-        var sheet = await DerbySheet.ReadAsync(session, derby, knowledge);
+        var sheet = await boards.SheetAsync(session, derby, request);
         if (!sheet.Board.Entries.TryGetValue(number, out var entry) || entry.Angler != member.Id)
         {
             return Reply.Refuse($"Entry {number} is not yours. /derby angler lists your entries.");
@@ -65,7 +66,7 @@ public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, C
         }
 
         await new LedgerRepository(session).AppendAsync(derby.Number, at => new Withdrawn(at, request.At, member.Id, number));
-        await new BoardRepository(session).TouchAsync(derby.Number);
+        await posts.KeepAsync(session, derby, request);
         return new Reply
         {
             Headline = $"Taken back: {new DerbyWords(derby, knowledge).Entry(entry, sheet)}",

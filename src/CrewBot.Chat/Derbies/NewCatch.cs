@@ -1,17 +1,40 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Photos;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>A fish told only to the derby: it goes into the log as it was told, with nothing taken over from before.</summary>
 internal sealed class NewCatch(CatchOptions options)
 {
-    /// <returns>The entry, or in a line why the place it names is none.</returns>
-    public async Task<Reading<CatchEntry>> OfAsync(Request request, CrewSession session, CrewMember member, Species species)
+    /// <returns>The fish in the log, or in a line why it is not logged.</returns>
+    public async Task<Reading<LoggedCatch>> AddAsync(
+        Request request, TakenPhoto? photo, CrewSession session, Derby derby, CrewMember member, Species species)
+    {
+        var catches = new CatchRepository(session);
+        var (entry, confirmed) = (await OfAsync(request, photo, session, member, species), request.Has(options.Confirm));
+        if ((entry.Fault ?? CatchDraft.FaultOf(entry.Value!, species, confirmed, request)) is { } odd)
+        {
+            return new Misread(odd);
+        }
+
+        // One that is in the derby already is refused as such.
+        if (photo is not null && !confirmed && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same
+            && await new LedgerRepository(session).OfCatchAsync(derby.Number, same.Number) is null)
+        {
+            return new Misread(
+                $"That photo is logged already, as #{same.Number} for {same.Angler}: /derby enter catch:{same.Number} enters that fish. If it shows another, send it again with confirm:yes.");
+        }
+
+        return (await catches.FindAsync(await catches.AddAsync(entry.Value!)))!;
+    }
+
+    private async Task<Reading<CatchEntry>> OfAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member, Species species)
     {
         var water = request.TryGet(options.Water, out var named) ? named.Name : null;
         var place = await CatchPlace.FindAsync(new WaterRepository(session), water, request.GetOr(options.Spot, null!));
@@ -42,7 +65,8 @@ internal sealed class NewCatch(CatchOptions options)
             Line = Given(options.Line),
             Kept = Given(options.Fate),
             Note = request.GetOr(options.Note, null!),
-            Photo = request.TryGet(options.Photo, out var photo) ? photo.Reference : null,
+            Photo = photo?.Reference,
+            PhotoHash = photo?.Hash,
         };
     }
 }

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Derbies;
@@ -6,7 +7,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby penalty</c>: takes something off a fish, after rounding.</summary>
-public sealed class PenaliseEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class PenaliseEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby penalty", "Take something off an entry's length", "/derby penalty entry:4 length:1in reason:\"lost the board\"",
@@ -20,7 +21,7 @@ public sealed class PenaliseEntry(DerbyOptions options, TradeKnowledge knowledge
         book.WriteOnceAsync(request, async (session, member) =>
         {
             var number = request.Get(options.Entry);
-            var opened = await StewardDesk.OpenAsync(request, options, session, member, knowledge, number);
+            var opened = await StewardDesk.OpenAsync(request, options, session, member, boards, number);
             if (opened.Fault is { } fault)
             {
                 return Reply.Refuse(fault);
@@ -34,7 +35,7 @@ public sealed class PenaliseEntry(DerbyOptions options, TradeKnowledge knowledge
             }
 
             await new LedgerRepository(session).AppendAsync(sheet.Derby.Number, at => new Penalised(at, request.At, member.Id, number, penalty, reason));
-            await new BoardRepository(session).TouchAsync(sheet.Derby.Number);
+            await posts.KeepAsync(session, sheet.Derby, request);
             var scored = grid.Score(entry.Measured, penalty.Nanometres);
             return new Reply
             {

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Derbies;
@@ -6,7 +7,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby protest</c>: an entry is held until a steward has ruled.</summary>
-public sealed class ProtestEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class ProtestEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "derby protest", "Protest against an entry; a steward rules", "/derby protest entry:4 reason:\"measured with the tail spread\"",
@@ -25,8 +26,8 @@ public sealed class ProtestEntry(DerbyOptions options, TradeKnowledge knowledge,
             }
 
             var (derby, number) = (found.Value!, request.Get(options.Entry));
-            var (words, sheet) = (new DerbyWords(derby, knowledge), await DerbySheet.ReadAsync(session, derby, knowledge));
-            var until = derby.Settings.Window.LastWord + derby.Settings.ProtestTime;
+            var (words, sheet) = (new DerbyWords(derby, knowledge), await boards.SheetAsync(session, derby, request));
+            var until = sheet.ProtestsUntil;
             var entry = sheet.Board.Entries.GetValueOrDefault(number);
             var fault = request.At > until ? $"Protests in {derby.Name} were heard until {words.Time(until, request.At)}."
                 : entry is null ? $"There is no entry {number} in {derby.Name}."
@@ -41,7 +42,7 @@ public sealed class ProtestEntry(DerbyOptions options, TradeKnowledge knowledge,
 
             var reason = request.Get(options.Reason);
             await new LedgerRepository(session).AppendAsync(derby.Number, at => new Disputed(at, request.At, member.Id, number, reason));
-            await new BoardRepository(session).TouchAsync(derby.Number);
+            await posts.KeepAsync(session, derby, request);
             return new Reply
             {
                 Headline = $"Protest against {words.Entry(entry!, sheet)}",

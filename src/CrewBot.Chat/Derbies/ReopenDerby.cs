@@ -1,11 +1,12 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby reopen</c>.</summary>
-public sealed class ReopenDerby(DerbyOptions options, CrewBook book) : ICommandHandler
+public sealed class ReopenDerby(DerbyOptions options, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby reopen", "Open a closed derby again", "/derby reopen derby:2", [options.Derby])
     {
@@ -24,7 +25,7 @@ public sealed class ReopenDerby(DerbyOptions options, CrewBook book) : ICommandH
 
             var derby = found.Value!;
             await new LedgerRepository(session).AppendAsync(derby.Number, at => new Reopened(at, request.At, member.Id));
-            await new BoardRepository(session).TouchAsync(derby.Number);
+            await posts.KeepAsync(session, derby, request);
             return new Reply
             {
                 Headline = $"{derby.Name} is open again",

@@ -11,9 +11,8 @@ internal static class ResultsReply
     public static Reply Of(DerbySheet sheet, TradeKnowledge knowledge, DateTimeOffset now)
     {
         var (derby, standings, words) = (sheet.Derby, sheet.Standings, new DerbyWords(sheet.Derby, knowledge));
-        var until = sheet.Settings.Window.LastWord + sheet.Settings.ProtestTime;
         var state = StewardDesk.IsFinal(derby, now) ? "final"
-            : derby.IsClosed ? $"closed, protests until {words.Time(until, now)}"
+            : derby.IsClosed ? $"closed, protests until {words.Time(sheet.ProtestsUntil, now)}"
             : "so far: not closed yet";
         return new Reply
         {
@@ -27,8 +26,7 @@ internal static class ResultsReply
             Reasons =
             [
                 .. new DerbyRules(derby, knowledge).Lines(now).Take(6),
-                .. standings.Lines.Skip(MostLines).Select(line => words.Line(line, sheet)),
-                .. standings.Out.Select(gone => $"Does not count: {words.Entry(gone.Entry, sheet)}: {words.Why(gone)}."),
+                .. words.Further(sheet, MostLines),
             ],
             Figures =
             [

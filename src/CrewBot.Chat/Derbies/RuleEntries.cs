@@ -1,5 +1,6 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
@@ -10,7 +11,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby rulings</c>: what waits for a steward, and the ruling on it.</summary>
-public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards, DerbyPosts posts) : ICommandHandler
 {
     private const int MostShown = 7;
     private const int MostWithButtons = 3;
@@ -38,7 +39,7 @@ public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, 
             return Reply.Refuse(fault);
         }
 
-        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+        var sheet = await boards.SheetAsync(session, found.Value!, request);
         var words = new DerbyWords(sheet.Derby, knowledge);
         var waiting = sheet.Standings.Out.Where(gone => gone.Why is OutReason.Waiting or OutReason.Disputed or OutReason.Late).ToList();
         return new Reply
@@ -58,7 +59,7 @@ public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, 
 
     private async Task<Reply> RuleAsync(Request request, CrewSession session, CrewMember member, int number)
     {
-        var opened = await StewardDesk.OpenAsync(request, options, session, member, knowledge, number);
+        var opened = await StewardDesk.OpenAsync(request, options, session, member, boards, number);
         if (opened.Fault is { } fault)
         {
             return Reply.Refuse(fault);
@@ -89,7 +90,7 @@ public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, 
             entry.IsDisputed ? new Ruled(at, request.At, member.Id, number, accepts, reason)
             : accepts ? new Accepted(at, request.At, member.Id, number)
             : new Refused(at, request.At, member.Id, number, reason));
-        await new BoardRepository(session).TouchAsync(sheet.Derby.Number);
+        await posts.KeepAsync(session, sheet.Derby, request);
         return new Reply
         {
             Headline = $"{(accepts ? "Accepted" : "Refused")}: {words.Entry(entry, sheet)}",

@@ -5,7 +5,7 @@ using CrewBot.Storage.Crews;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby results</c>: the standings as they are to be read out, and the whole derby as a file.</summary>
-public sealed class ShowResults(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class ShowResults(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby results", "The results, with every entry in a file", "/derby results", [options.Derby]);
 
@@ -18,7 +18,7 @@ public sealed class ShowResults(DerbyOptions options, TradeKnowledge knowledge, 
             return Reply.Refuse(fault);
         }
 
-        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+        var sheet = await boards.SheetAsync(session, found.Value!, request);
         return ResultsReply.Of(sheet, knowledge, request.At);
     }, cancellationToken);
 }

@@ -5,7 +5,7 @@ using CrewBot.Storage.Crews;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby standings</c>.</summary>
-public sealed class ShowStandings(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class ShowStandings(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby standings", "Who stands where in the derby", "/derby standings", [options.Derby]);
 
@@ -18,7 +18,7 @@ public sealed class ShowStandings(DerbyOptions options, TradeKnowledge knowledge
             return Reply.Refuse(fault);
         }
 
-        var sheet = await DerbySheet.ReadAsync(session, found.Value!, knowledge);
+        var sheet = await boards.SheetAsync(session, found.Value!, request);
         var reply = StandingsReply.Of(sheet, knowledge, request.At, member?.Id);
         return sheet.Standings.Lines.Count == 0 ? reply : reply with
         {

@@ -1,5 +1,4 @@
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Derbies;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Derbies;
@@ -18,7 +17,7 @@ internal static class StandingsReply
         var (derby, standings, words) = (sheet.Derby, sheet.Standings, new DerbyWords(sheet.Derby, knowledge));
         var own = member is { } id && sheet.CompetitorOf(id) is { } who ? standings.Find(who) : null;
         var shown = standings.Lines.Take(MostLines).ToList();
-        var waiting = standings.Out.Count(gone => gone.Why is OutReason.Waiting or OutReason.Disputed or OutReason.Late);
+        var waiting = sheet.Waiting;
         return new Reply
         {
             Headline = $"{derby.Name}: {State(sheet, words, now)}",
@@ -32,8 +31,7 @@ internal static class StandingsReply
             Reasons =
             [
                 .. new DerbyRules(derby, knowledge).Lines(now).Take(6),
-                .. standings.Lines.Skip(MostLines).Select(line => words.Line(line, sheet)),
-                .. standings.Out.Select(gone => $"Does not count: {words.Entry(gone.Entry, sheet)}: {words.Why(gone)}."),
+                .. words.Further(sheet, MostLines),
             ],
             Figures =
             [

@@ -1,6 +1,5 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Derbies;
-using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Derbies;
@@ -11,7 +10,7 @@ namespace CrewBot.Chat.Derbies;
 internal sealed record StewardDesk(DerbySheet Sheet, EntryState Entry)
 {
     public static async Task<Reading<StewardDesk>> OpenAsync(
-        Request request, DerbyOptions options, CrewSession session, CrewMember steward, TradeKnowledge knowledge, int number)
+        Request request, DerbyOptions options, CrewSession session, CrewMember steward, DerbyBoards boards, int number)
     {
         var found = await DerbyFinder.FindAsync(request, options, session, steward.Id);
         if (found.Fault is { } none)
@@ -25,7 +24,7 @@ internal sealed record StewardDesk(DerbySheet Sheet, EntryState Entry)
             return new Misread($"{derby.Name} is closed and the time for protests is over: /derby reopen first.");
         }
 
-        var sheet = await DerbySheet.ReadAsync(session, derby, knowledge);
+        var sheet = await boards.SheetAsync(session, derby, request);
         if (!sheet.Board.Entries.TryGetValue(number, out var entry))
         {
             return new Misread($"There is no entry {number} in {derby.Name}. /derby rulings lists what waits.");

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Derbies.Unasked;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Derbies;
@@ -7,7 +8,7 @@ using CrewBot.Storage.Derbies;
 namespace CrewBot.Chat.Derbies;
 
 /// <summary>Answers <c>/derby saw</c>, the button "I saw it": a crewmate's word for a fish.</summary>
-public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
+public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
     public CommandInfo Info { get; } = new("derby saw", "Give your word for a crewmate's fish", "/derby saw entry:4", [options.Entry, options.Derby]) { Writes = true };
 
@@ -33,7 +34,7 @@ public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge,
             }
 
             await ledger.AppendAsync(derby.Number, at => new Witnessed(at, request.At, member.Id, number));
-            await new BoardRepository(session).TouchAsync(derby.Number);
+            await posts.KeepAsync(session, derby, request);
             return new Reply
             {
                 Headline = $"{member.Name} saw entry {number}: {CatchWords.NameOf(entry!.Species, knowledge)}, {new DerbyWords(derby, knowledge).Length(derby.Settings.Grid.Score(entry.Measured, entry.Penalty))}",

@@ -17,6 +17,16 @@ public sealed class Scoreboard(DerbySettings settings, RecordSet<Species> specie
     private readonly Dictionary<Competitor, Tally> _tallies = [];
     private readonly HashSet<long> _voided = [];
 
+    private Scoreboard(Scoreboard other, DerbySettings settings, RecordSet<Species> species)
+        : this(settings, species)
+    {
+        _cards = other._cards.ToDictionary(card => card.Key, card => card.Value.Copy());
+        _entries = new(other._entries);
+        _tallies = new(other._tallies);
+        _voided = [.. other._voided];
+        (Last, IsClosed) = (other.Last, other.IsClosed);
+    }
+
     /// <summary>The number of the last event that was applied; 0 for none.</summary>
     public int Last { get; private set; }
 
@@ -29,6 +39,9 @@ public sealed class Scoreboard(DerbySettings settings, RecordSet<Species> specie
     /// <summary>The anglers who take part, each with their team.</summary>
     public IEnumerable<(long Angler, string? Team)> Anglers =>
         _cards.Where(card => !card.Value.HasLeft).Select(card => (card.Key, card.Value.Team));
+
+    /// <summary>A board of its own that says the same, so that this one can stay as it is while that one goes on.</summary>
+    public Scoreboard Copy() => new(this, settings, species);
 
     /// <summary>Takes the next event in; one that was applied already changes nothing.</summary>
     public void Apply(LedgerEvent written)

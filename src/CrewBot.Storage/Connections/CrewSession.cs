@@ -12,6 +12,7 @@ public sealed class CrewSession
     internal const long NoCrew = 0;
 
     private readonly PreparedConnection _connection;
+    private readonly List<Action> _afterwards = [];
     private readonly CancellationToken _cancellationToken;
 
     internal CrewSession(PreparedConnection connection, long crewId, CancellationToken cancellationToken)
@@ -51,6 +52,14 @@ public sealed class CrewSession
 #pragma warning restore CS1998
 
     internal void RingAfterwards() => RingsAfterwards = true;
+
+    /// <summary>
+    /// Does something once the transaction is over: after a change it is on the disk by then; when nothing came of the
+    /// change, nothing is done. For what is kept in memory of what was read here.
+    /// </summary>
+    public void Afterwards(Action act) => _afterwards.Add(act);
+
+    internal void Finish() => _afterwards.ForEach(act => act());
 
     private List<T> Query<T>(string sql, object parameters)
     {

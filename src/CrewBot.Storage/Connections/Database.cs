@@ -62,10 +62,14 @@ public sealed class Database : IAsyncDisposable
     /// <param name="ask">The questions.</param>
     /// <param name="cancellationToken">Stops asking.</param>
     /// <exception cref="StorageException">The file can't be read.</exception>
-    public Task<T> ReadAsync<T>(string crew, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken) =>
-        ReadAsync(
-            connection => ask(new CrewSession(connection, _crews.Find(connection, crew), cancellationToken)),
-            cancellationToken);
+    public async Task<T> ReadAsync<T>(string crew, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken)
+    {
+        CrewSession? session = null;
+        var answer = await ReadAsync(
+            connection => ask(session = new CrewSession(connection, _crews.Find(connection, crew), cancellationToken)), cancellationToken);
+        session!.Finish();
+        return answer;
+    }
 
     /// <summary>Changes something of one crew. When this returns, it is on the disk; when it throws, nothing has changed.</summary>
     /// <param name="crew">The key by which the crew's platform knows it; its first write makes it known.</param>
@@ -84,7 +88,8 @@ public sealed class Database : IAsyncDisposable
                     return change(last);
                 },
                 cancellationToken);
-            if (last is { RingsAfterwards: true })
+            last!.Finish();
+            if (last.RingsAfterwards)
             {
                 PostBell.Ring();
             }
@@ -116,6 +121,13 @@ public sealed class Database : IAsyncDisposable
     /// <exception cref="StorageException">The file can't be read.</exception>
     public Task<IReadOnlyList<string>> CrewsAsync(CancellationToken cancellationToken) =>
         ReadAsync(connection => Task.FromResult(CrewNumbers.Keys(connection)), cancellationToken);
+
+    /// <summary>The keys of the crews that a person has written in, the latest first: where they belong when no crew is named.</summary>
+    /// <param name="person">The id by which the platform knows the person.</param>
+    /// <param name="cancellationToken">Stops asking.</param>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    public Task<IReadOnlyList<string>> CrewsOfAsync(string person, CancellationToken cancellationToken) =>
+        ReadAsync(connection => Task.FromResult(CrewsOfPerson.Keys(connection, person)), cancellationToken);
 
     /// <summary>Where something is still to be said, over all crews.</summary>
     /// <exception cref="StorageException">The file can't be read.</exception>

@@ -34,18 +34,22 @@ public sealed class LedgerRepository(CrewSession session)
         WHERE e.crew_id = @CrewId AND e.derby = @Derby
         """;
 
-    private const string EventsSql = SelectSql + " ORDER BY e.number";
+    private const string EventsSql = SelectSql + " AND e.number > @After ORDER BY e.number";
+
+    private const string LastSql = "SELECT COALESCE(MAX(number), 0) FROM derby_event WHERE crew_id = @CrewId AND derby = @Derby";
 
     private const string OfEntrySql = SelectSql + " AND e.entry = @Entry ORDER BY e.number";
 
     private const string VoidedSql = """
-        SELECT f.catch_number, c.voided_at_ms FROM derby_entry f
-        JOIN catch_entry c ON c.crew_id = f.crew_id AND c.number = f.catch_number
-        WHERE f.crew_id = @CrewId AND f.derby = @Derby AND c.voided_at_ms IS NOT NULL
+        SELECT c.number AS catch_number, c.voided_at_ms FROM catch_entry c INDEXED BY catch_entry_void
+        WHERE c.crew_id = @CrewId AND c.voided_at_ms IS NOT NULL AND EXISTS
+            (SELECT 1 FROM derby_entry f WHERE f.crew_id = @CrewId AND f.derby = @Derby AND f.catch_number = c.number)
         """;
 
     private const string OfCatchSql =
         "SELECT number FROM derby_entry WHERE crew_id = @CrewId AND derby = @Derby AND catch_number = @CatchNumber";
+
+    private const string EntriesSql = "SELECT derby, number AS entry FROM derby_entry WHERE crew_id = @CrewId AND catch_number = @CatchNumber ORDER BY derby";
 
     private const string OfPhotoSql =
         "SELECT number FROM derby_entry WHERE crew_id = @CrewId AND derby = @Derby AND photo_hash = @PhotoHash";
@@ -90,9 +94,14 @@ public sealed class LedgerRepository(CrewSession session)
         return entered.Entry;
     }
 
-    /// <summary>A derby's whole record, in order.</summary>
-    public async Task<IReadOnlyList<LedgerEvent>> EventsAsync(long derby) =>
-        [.. (await session.QueryAsync<LedgerRow>(EventsSql, new { session.CrewId, Derby = derby })).Select(row => row.ToEvent())];
+    /// <summary>A derby's record, in order.</summary>
+    /// <param name="derby">The derby's number.</param>
+    /// <param name="after">The event after which it is read; 0 for all of it.</param>
+    public async Task<IReadOnlyList<LedgerEvent>> EventsAsync(long derby, int after = 0) =>
+        [.. (await session.QueryAsync<LedgerRow>(EventsSql, new { session.CrewId, Derby = derby, After = after })).Select(row => row.ToEvent())];
+
+    /// <summary>The number of the last event of a derby's record; 0 when it has none.</summary>
+    public Task<int> LastAsync(long derby) => session.SingleAsync<int>(LastSql, new { session.CrewId, Derby = derby });
 
     /// <summary>What the record says of one entry; null when there is none.</summary>
     public async Task<EntryState?> FindAsync(long derby, int entry) => EntryState.Of(
@@ -107,6 +116,10 @@ public sealed class LedgerRepository(CrewSession session)
     public Task<int?> OfCatchAsync(long derby, long catchNumber) =>
         session.FirstOrDefaultAsync<int?>(OfCatchSql, new { session.CrewId, Derby = derby, CatchNumber = catchNumber });
 
+    /// <summary>Every entry of a catch: in which derby, and its number there.</summary>
+    public async Task<IReadOnlyList<(long Derby, int Entry)>> EntriesAsync(long catchNumber) =>
+        [.. (await session.QueryAsync<EntryRow>(EntriesSql, new { session.CrewId, CatchNumber = catchNumber })).Select(row => (row.Derby, (int)row.Entry))];
+
     /// <summary>The entry with a photo; null when there is none.</summary>
     public Task<int?> OfPhotoAsync(long derby, string photoHash) =>
         session.FirstOrDefaultAsync<int?>(OfPhotoSql, new { session.CrewId, Derby = derby, PhotoHash = photoHash });
@@ -116,6 +129,8 @@ public sealed class LedgerRepository(CrewSession session)
         session.SingleAsync<int>(CountSql, new { session.CrewId, Derby = derby, AnglerId = anglerId });
 
     private Task<int> NextAsync(string sql, long derby) => session.SingleAsync<int>(sql, new { session.CrewId, Derby = derby });
+
+    private sealed record EntryRow(long Derby, long Entry);
 
     private sealed record VoidedRow(long CatchNumber, long VoidedAtMs);
 }

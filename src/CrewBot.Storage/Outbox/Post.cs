@@ -39,6 +39,9 @@ public sealed record Post(string Key, string Place, string Body, long Revision, 
     /// <summary>The first revision that a platform was asked to show; it may show that one even when no answer came.</summary>
     internal long? TriedRevision { get; init; }
 
+    /// <summary>Nobody has been shown it, and it is no longer worth saying.</summary>
+    internal bool IsStale(DateTimeOffset now) => TriedRevision is null && Message is null && now > DueAt + Manner.GoodFor;
+
     /// <summary>The key that it was first said under: what is said again has keys of its own, which start with that.</summary>
     public string FirstKey => Key.IndexOf(AgainMark, StringComparison.Ordinal) is var mark and >= 0 ? Key[..mark] : Key;
 

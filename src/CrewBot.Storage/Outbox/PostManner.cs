@@ -12,6 +12,9 @@ public sealed record PostManner
     /// <summary>A line that it gains when it is shown long after it was due, such as <c>(late: was due 16:30)</c>; null for none.</summary>
     public string? LateLine { get; init; }
 
+    /// <summary>For how long after it was due it is still worth saying: later it is dropped unsaid; null for always.</summary>
+    public TimeSpan? GoodFor { get; init; }
+
     /// <summary>The least time between two edits: what is said in between is said with the next.</summary>
     public TimeSpan Gap { get; init; }
 

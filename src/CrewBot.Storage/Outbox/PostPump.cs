@@ -119,6 +119,7 @@ public sealed class PostPump(Database database, IPostSender sender, TimeProvider
         {
             await (post switch
             {
+                _ when post.IsStale(clock.GetUtcNow()) => NoteAsync(crew, posts => posts.RemoveAsync(post)),
                 { Message: null } => ShowAsync(crew, post, cancellationToken),
                 { IsWithdrawn: true, Message: { } message } => RemoveAsync(crew, post, message, cancellationToken),
                 { Message: { } message } => EditAsync(crew, post, message, cancellationToken),

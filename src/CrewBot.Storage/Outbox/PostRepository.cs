@@ -12,7 +12,7 @@ public sealed class PostRepository(CrewSession session)
     private const int NonceLength = 25;
 
     private const string Columns = """
-        id, key, place, body, revision, notifies, late_line, gap_ms, again_ms, withdrawn, due_at_ms, next_at_ms, nonce,
+        id, key, place, body, revision, notifies, late_line, good_for_ms, gap_ms, again_ms, withdrawn, due_at_ms, next_at_ms, nonce,
         tried_revision, shown_revision, shown_at_ms, message_place, message_id, attempts, fault
         """;
 
@@ -35,13 +35,13 @@ public sealed class PostRepository(CrewSession session)
         "SELECT MAX(next_at_ms) FROM post WHERE crew_id = @CrewId AND place = @Place AND attempts > 0 AND next_at_ms IS NOT NULL";
 
     private const string AddSql = """
-        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
-        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GapMs, @AgainMs, @DueAtMs, @NextAtMs, @Nonce)
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        VALUES (@CrewId, @Key, @Place, @Body, @Notifies, @LateLine, @GoodForMs, @GapMs, @AgainMs, @DueAtMs, @NextAtMs, @Nonce)
         """;
 
     private const string ReplaceSql = """
         UPDATE post SET place = @Place, body = @Body, revision = revision + 1, notifies = @Notifies, late_line = @LateLine,
-            gap_ms = @GapMs, again_ms = @AgainMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
+            good_for_ms = @GoodForMs, gap_ms = @GapMs, again_ms = @AgainMs, withdrawn = 0, due_at_ms = @DueAtMs, next_at_ms = @NextAtMs, attempts = @Attempts, fault = @Fault
         WHERE crew_id = @CrewId AND id = @Id
         """;
 
@@ -67,8 +67,8 @@ public sealed class PostRepository(CrewSession session)
 
     // What was taken back or said otherwise meanwhile is not said again.
     private const string AgainSql = """
-        INSERT INTO post (crew_id, key, place, body, notifies, late_line, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
-        SELECT crew_id, @Key, place, body, notifies, late_line, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
+        INSERT INTO post (crew_id, key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, due_at_ms, next_at_ms, nonce)
+        SELECT crew_id, @Key, place, body, notifies, late_line, good_for_ms, gap_ms, again_ms, @DueAtMs, @DueAtMs, @Nonce FROM post
         WHERE crew_id = @CrewId AND id = @Id AND again_ms IS NOT NULL AND withdrawn = 0
         ON CONFLICT (crew_id, key) DO NOTHING
         """;
@@ -130,6 +130,7 @@ public sealed class PostRepository(CrewSession session)
             Body = body,
             manner.Notifies,
             manner.LateLine,
+            GoodForMs = (long?)manner.GoodFor?.TotalMilliseconds,
             GapMs = (long)manner.Gap.TotalMilliseconds,
             AgainMs = (long?)manner.Again?.TotalMilliseconds,
             DueAtMs = dueMs,

@@ -9,6 +9,7 @@ internal sealed record PostRow(
     long Revision,
     long Notifies,
     string? LateLine,
+    long? GoodForMs,
     long GapMs,
     long? AgainMs,
     long Withdrawn,
@@ -30,7 +31,7 @@ internal sealed record PostRow(
     {
         Id = Id,
         Nonce = Nonce,
-        Manner = new PostManner { Notifies = Notifies != 0, LateLine = LateLine, Gap = TimeSpan.FromMilliseconds(GapMs), Again = AgainMs is { } again ? TimeSpan.FromMilliseconds(again) : null },
+        Manner = new PostManner { Notifies = Notifies != 0, LateLine = LateLine, GoodFor = SpanOf(GoodForMs), Gap = TimeSpan.FromMilliseconds(GapMs), Again = SpanOf(AgainMs) },
         IsWithdrawn = Withdrawn != 0,
         NextAt = NextAtMs is { } next ? Instants.Read(next) : null,
         TriedRevision = TriedRevision,
@@ -39,4 +40,6 @@ internal sealed record PostRow(
         Attempts = Attempts,
         Fault = Fault,
     };
+
+    private static TimeSpan? SpanOf(long? milliseconds) => milliseconds is { } span ? TimeSpan.FromMilliseconds(span) : null;
 }

@@ -49,6 +49,27 @@ public sealed class GroupCommitTests : DatabaseTest
     }
 
     [Fact]
+    public async Task Afterwards_OfAGroup_IsDoneForWhatIsOnTheDiskAlone()
+    {
+        var done = new List<string>();
+        var (first, letGo) = HeldWrite();
+        var good = NotedAsync("good", () => { });
+        var bad = NotedAsync("bad", () => throw new InvalidOperationException("mine alone"));
+        letGo();
+        await Task.WhenAll(first, good);
+        await Assert.ThrowsAsync<InvalidOperationException>(() => bad);
+
+        Assert.Equal(["good"], done);
+        Task NotedAsync(string name, Action then) => WriteAsync(Alpha, async session =>
+        {
+            session.Afterwards(() => done.Add(name));
+            await new MemberRepository(session).FindOrAddAsync(name, name);
+            Assert.DoesNotContain(name, done);
+            then();
+        });
+    }
+
+    [Fact]
     public async Task WriteAsync_CancelledWhileItWaits_StoresNothing()
     {
         using var giveUp = new CancellationTokenSource();

@@ -110,25 +110,34 @@ public sealed class DerbyRepositoryTests : DatabaseTest
     }
 
     [Fact]
-    public async Task VoidedAsync_CatchVoidedAfterEntry_SaysSinceWhenAndTouchesTheBoard()
+    public async Task VoidedAsync_CatchVoidedAfterEntry_SaysSinceWhen()
     {
         var (derby, member, caught) = await CreateAsync();
         await EnterAsync(derby, Entry(member, caught), photo: null);
+        var another = await WriteAsync(Alpha, session => new CatchRepository(session).AddAsync(Fish(member)));
         await WriteAsync(Alpha, async session =>
         {
-            var board = new BoardRepository(session);
-            await board.TouchAsync(derby);
-            await board.ShownAsync(derby, new BoardState(At, "1", At));
-            Assert.Empty(await board.StaleAsync());
             var catches = new CatchRepository(session);
             await catches.VoidAsync((await catches.FindAsync(caught))!, member, At.AddHours(1));
-            await board.TouchOfCatchAsync(caught);
-            Assert.Equal([derby], await board.StaleAsync());
+            await catches.VoidAsync((await catches.FindAsync(another))!, member, At.AddHours(2));
         });
 
         var voided = await ReadAsync(Alpha, session => new LedgerRepository(session).VoidedAsync(derby));
 
         Assert.Equal((caught, At.AddHours(1).ToUniversalTime()), (Assert.Single(voided).Key, voided[caught]));
+    }
+
+    [Fact]
+    public async Task EventsAsync_AfterSomeEvent_ReadsWhatFollowsIt()
+    {
+        var (derby, member, caught) = await CreateAsync();
+        Assert.Equal(0, await ReadAsync(Alpha, session => new LedgerRepository(session).LastAsync(derby)));
+        await WriteAsync(Alpha, session => new LedgerRepository(session).AppendAsync(derby, at => new Joined(at, At, member, member, null)));
+        var entry = await EnterAsync(derby, Entry(member, caught), photo: null);
+
+        Assert.Equal(2, await ReadAsync(Alpha, session => new LedgerRepository(session).LastAsync(derby)));
+        Assert.Equal(2, Assert.Single(await ReadAsync(Alpha, session => new LedgerRepository(session).EventsAsync(derby, after: 1))).Number);
+        Assert.Equal([(derby, entry)], await ReadAsync(Alpha, session => new LedgerRepository(session).EntriesAsync(caught)));
     }
 
     private static CatchEntry Fish(long member) => new() { MemberId = member, Species = "walleye", CaughtAt = At, LoggedAt = At };

@@ -3,11 +3,7 @@ using CrewBot.Chat;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Posts;
 using CrewBot.Core.Knowledge;
-using CrewBot.Storage.Outbox;
-using CrewBot.Worker.Background;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Logging.Abstractions;
-using Microsoft.Extensions.Time.Testing;
 
 namespace CrewBot.Worker.Tests.Trips;
 
@@ -20,7 +16,6 @@ internal sealed class TripStation(IChatPost? room = null) : IChatPost, IDisposab
     private static readonly TimeZoneInfo Zone = TimeZoneInfo.FindSystemTimeZoneById("America/Winnipeg");
 
     private readonly TemporaryFolder _folder = new();
-    private readonly FakeTimeProvider _clock = new();
     private readonly List<string> _heard = [];
     private int _commands;
 
@@ -46,18 +41,7 @@ internal sealed class TripStation(IChatPost? room = null) : IChatPost, IDisposab
     public async Task<IReadOnlyList<string>> RunAsync(string local)
     {
         _heard.Clear();
-        _clock.SetUtcNow(At(local));
-        await using var book = CrewBook.At(_folder.File("crew.db"));
-        var database = await book.DatabaseAsync(Limit);
-        using var stop = CancellationTokenSource.CreateLinkedTokenSource(Limit);
-        var pump = Task.Run(() => new PostPump(database, new RoomPosts([room ?? this], _clock), _clock, NullLogger<PostPump>.Instance).RunAsync(stop.Token), Limit);
-        while ((await database.ReadAsync(Crew, session => new PostRepository(session).PendingAsync(), Limit)).Any(post => post.NextAt <= _clock.GetUtcNow()))
-        {
-            await Task.Yield();
-        }
-
-        await stop.CancelAsync();
-        await pump;
+        await PumpRun.UntilQuietAsync(_folder.File("crew.db"), Crew, room ?? this, At(local));
         return [.. _heard.Order(StringComparer.Ordinal)];
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Posts;
 using CrewBot.Storage.Trips;
 
 namespace CrewBot.Chat.Trips.Unasked;
