@@ -70,9 +70,13 @@ internal sealed class SeatingSearch
     {
         var shelters = SeatingBound.SheltersFor(_model.Size.Sum(), _model, _shelters);
         var rest = shelters == SeatingBound.Impossible ? shelters : _rest.Of(_blocks);
+
+        // A wish that no seating meets may stand in both bounds, so they are not added up.
         return rest == SeatingBound.Impossible
             ? rest
-            : _model.Weigh(0, SeatingBound.HopelessWishes(_model), 0, (int)shelters) + rest;
+            : Math.Max(
+                _model.Weigh(0, SeatingBound.HopelessWishes(_model), 0, (int)shelters),
+                _model.Weigh(0, _model.AlwaysUnmet, 0, (int)shelters) + rest);
     }
 
     private void Decide(int next)
