@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using CrewBot.Chat.Commands;
 using CrewBot.Core.Pictures;
 using CrewBot.Drawing.Inks;
 using SkiaSharp;
@@ -36,7 +37,14 @@ public sealed class GalleryTests(PictureFixture pictures, PlayedCrew crew)
     public void Gallery_PlayedCrew_IsThereInBothThemes(string name) => Check(name, crew.Pictures[name]);
 
     [Fact]
-    public void Gallery_IceBoard_IsThereInBothThemes() => Check("ice-board", Samples.Ice);
+    public async Task Gallery_IceBoard_IsThereInBothThemes() =>
+        Check("ice-board", await IceDays.BoardAsync(CrewUnits.Customary, TestContext.Current.CancellationToken));
+
+    [Theory]
+    [InlineData(CrewUnits.Customary)]
+    [InlineData(CrewUnits.Metric)]
+    public async Task LayOut_IceBoardOfRealReports_IsLegibleInsideAndApart(CrewUnits units) =>
+        Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(await IceDays.BoardAsync(units, TestContext.Current.CancellationToken))));
 
     private static void Check(string name, PictureData picture)
     {
