@@ -7,7 +7,7 @@ using SkiaSharp;
 namespace CrewBot.Drawing.Tests;
 
 /// <summary>The pictures in the documentation. <c>CREWBOT_WRITE_EXPECTED=1</c> draws them anew.</summary>
-public sealed class GalleryTests(PictureFixture pictures)
+public sealed class GalleryTests(PictureFixture pictures, PlayedCrew crew)
 {
     public static TheoryData<string, string> Lines => new()
     {
@@ -29,14 +29,12 @@ public sealed class GalleryTests(PictureFixture pictures)
         Check(name, picture);
     }
 
-    [Fact]
-    public void Gallery_Race_IsThereInBothThemes() => Check("derby-race", Samples.Race);
-
-    [Fact]
-    public void Gallery_Learning_IsThereInBothThemes() => Check("learning", Samples.Learned);
-
-    [Fact]
-    public void Gallery_Seating_IsThereInBothThemes() => Check("seating", Samples.Seats);
+    [Theory]
+    [InlineData("derby-race")]
+    [InlineData("learning")]
+    [InlineData("seating")]
+    [InlineData("pocket-card")]
+    public void Gallery_PlayedCrew_IsThereInBothThemes(string name) => Check(name, crew.Pictures[name]);
 
     [Fact]
     public async Task Gallery_IceBoard_IsThereInBothThemes() =>
@@ -47,9 +45,6 @@ public sealed class GalleryTests(PictureFixture pictures)
     [InlineData(CrewUnits.Metric)]
     public async Task LayOut_IceBoardOfRealReports_IsLegibleInsideAndApart(CrewUnits units) =>
         Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(await IceDays.BoardAsync(units, TestContext.Current.CancellationToken))));
-
-    [Fact]
-    public void Gallery_PocketCard_IsThereInBothThemes() => Check("pocket-card", Samples.Card);
 
     private static void Check(string name, PictureData picture)
     {

@@ -91,6 +91,12 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
 
     public CommandOption<Period> Span { get; } = CommandOption.Optional("span", "The span of time", new PeriodReader());
 
+    public CommandOption<Period> BoardSpan { get; } = CommandOption.Optional(
+        "span", "The span of time", new PeriodReader(("trip", Period.Trip)));
+
+    public CommandOption<int> Trip { get; } = CommandOption.Optional(
+        "trip", "For a trip: its number, if not the running or last one", new WholeNumberReader(1, int.MaxValue));
+
     /// <summary>Everything that an entry may say, beside its species.</summary>
     public IReadOnlyList<CommandOption> Details =>
         [Length, Weight, Girth, Water, Spot, Depth, Presentation, Lure, Mood, Line, Fate, When, Note, Photo, Air, Confirm];
