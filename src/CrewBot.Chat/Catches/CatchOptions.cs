@@ -47,7 +47,7 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         "presentation", "How it was fished", new RecordReader<Presentation>(knowledge.Presentations, "a presentation"));
 
     public CommandOption<string> Lure { get; } = CommandOption.Optional(
-        "lure", "The lure or bait, in your own words", new NameReader("a few words, such as 1/8oz gold spoon"));
+        "lure", "The lure or bait, in your own words", new OwnLureReader(new NameReader("a few words, such as 1/8oz gold spoon")));
 
     public CommandOption<Mood> Mood { get; } = CommandOption.Optional(
         "mood", "How willing the fish were", new ChoiceReader<Mood>(
