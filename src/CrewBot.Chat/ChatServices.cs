@@ -31,6 +31,7 @@ public static class ChatServices
         services.AddSingleton(knowledge);
         services.AddSingleton(book ?? CrewBook.None);
         services.AddSingleton<RigPlanner>();
+        services.AddSingleton<PurchaseAdviser>();
         services.AddSingleton<RigOptions>();
         services.AddSingleton<RigShorthand>();
         services.AddSingleton<RigPairing>();

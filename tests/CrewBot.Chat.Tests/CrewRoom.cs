@@ -90,6 +90,11 @@ public sealed class CrewRoom : IAsyncDisposable
             new CommandCall($"request-{++_requests}", Now, new Caller("tamarack", "Ana", Role.Owner, CrewUnits.Customary), path, options) { Given = given },
             TestContext.Current.CancellationToken);
 
+    /// <summary>What Ana, or another member, is offered while writing an option.</summary>
+    public Task<IEnumerable<string>> SuggestAsync(string path, string option, string begun, string member = "Ana", string? crew = "tamarack") =>
+        _services.GetRequiredService<Dispatcher>().SuggestAsync(
+            new Caller(crew, member, Role.Owner, CrewUnits.Customary), path, option, begun, TestContext.Current.CancellationToken);
+
     public async ValueTask DisposeAsync()
     {
         await _services.DisposeAsync();

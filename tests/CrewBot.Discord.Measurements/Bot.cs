@@ -39,7 +39,10 @@ internal sealed class Bot : IAsyncDisposable
         }
     }
 
-    public static async Task<Bot> StartAsync(string program)
+    /// <summary>Starts it.</summary>
+    /// <param name="program">Below this program's own folder.</param>
+    /// <param name="database">The file it works on; null for what needs none.</param>
+    public static async Task<Bot> StartAsync(string program, string? database = null)
     {
         var server = await StandInServer.StartAsync();
         var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, program))
@@ -49,6 +52,11 @@ internal sealed class Bot : IAsyncDisposable
         };
         start.Environment["CREWBOT_DISCORD__TOKEN"] = server.Settings.Token;
         start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
+        if (database is not null)
+        {
+            start.Environment["CREWBOT_Database"] = database;
+        }
+
         var bot = new Bot(server, new Process { StartInfo = start });
         bot._process.ErrorDataReceived += static (_, _) => { };
         bot._process.Start();

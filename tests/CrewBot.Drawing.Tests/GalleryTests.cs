@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using CrewBot.Chat.Commands;
 using CrewBot.Core.Pictures;
 using CrewBot.Drawing.Inks;
 using SkiaSharp;
@@ -6,7 +7,7 @@ using SkiaSharp;
 namespace CrewBot.Drawing.Tests;
 
 /// <summary>The pictures in the documentation. <c>CREWBOT_WRITE_EXPECTED=1</c> draws them anew.</summary>
-public sealed class GalleryTests(PictureFixture pictures)
+public sealed class GalleryTests(PictureFixture pictures, PlayedCrew crew)
 {
     public static TheoryData<string, string> Lines => new()
     {
@@ -28,20 +29,22 @@ public sealed class GalleryTests(PictureFixture pictures)
         Check(name, picture);
     }
 
-    [Fact]
-    public void Gallery_Race_IsThereInBothThemes() => Check("derby-race", Samples.Race);
+    [Theory]
+    [InlineData("derby-race")]
+    [InlineData("learning")]
+    [InlineData("seating")]
+    [InlineData("pocket-card")]
+    public void Gallery_PlayedCrew_IsThereInBothThemes(string name) => Check(name, crew.Pictures[name]);
 
     [Fact]
-    public void Gallery_Learning_IsThereInBothThemes() => Check("learning", Samples.Learned);
+    public async Task Gallery_IceBoard_IsThereInBothThemes() =>
+        Check("ice-board", await IceDays.BoardAsync(CrewUnits.Customary, TestContext.Current.CancellationToken));
 
-    [Fact]
-    public void Gallery_Seating_IsThereInBothThemes() => Check("seating", Samples.Seats);
-
-    [Fact]
-    public void Gallery_IceBoard_IsThereInBothThemes() => Check("ice-board", Samples.Ice);
-
-    [Fact]
-    public void Gallery_PocketCard_IsThereInBothThemes() => Check("pocket-card", Samples.Card);
+    [Theory]
+    [InlineData(CrewUnits.Customary)]
+    [InlineData(CrewUnits.Metric)]
+    public async Task LayOut_IceBoardOfRealReports_IsLegibleInsideAndApart(CrewUnits units) =>
+        Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(await IceDays.BoardAsync(units, TestContext.Current.CancellationToken))));
 
     private static void Check(string name, PictureData picture)
     {

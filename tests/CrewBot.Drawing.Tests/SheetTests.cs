@@ -8,7 +8,7 @@ using SkiaSharp;
 
 namespace CrewBot.Drawing.Tests;
 
-public sealed class SheetTests
+public sealed class SheetTests(PlayedCrew crew)
 {
     private static readonly DateTimeOffset Start = new(2027, 1, 16, 7, 0, 0, TimeSpan.Zero);
     private static readonly TimeAxis Day = new(Start, Start.AddHours(8), [.. Enumerable.Range(0, 9).Select(hour => new TimeTick(Start.AddHours(hour), $"{7 + hour}:00"))]);
@@ -61,6 +61,20 @@ public sealed class SheetTests
         Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(sample)));
         Assert.NotEmpty(sample.AlternativeText);
         Assert.Equal(Illustrator.LayOut(sample).Texts, Illustrator.LayOut(sample).Texts);
+    }
+
+    [Theory]
+    [InlineData("derby-race")]
+    [InlineData("learning")]
+    [InlineData("seating")]
+    [InlineData("pocket-card")]
+    public void LayOut_WhatCommandsPutTogether_IsLegibleInsideAndApart(string name)
+    {
+        var picture = crew.Pictures[name];
+
+        Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(picture)));
+        Assert.NotEmpty(picture.AlternativeText);
+        Assert.Equal(Illustrator.LayOut(picture).Texts, Illustrator.LayOut(picture).Texts);
     }
 
     [Fact]

@@ -9,6 +9,7 @@ internal static class BoxServices
     public static IServiceCollection AddBoxes(this IServiceCollection services)
     {
         services.AddSingleton<BoxOptions>();
+        services.AddSingleton<TackleDesk>();
         services.AddSingleton<ICommandHandler, AddToBox>();
         services.AddSingleton<ICommandHandler, RemoveFromBox>();
         services.AddSingleton<ICommandHandler, ShowBox>();

@@ -47,7 +47,7 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         "presentation", "How it was fished", new RecordReader<Presentation>(knowledge.Presentations, "a presentation"));
 
     public CommandOption<string> Lure { get; } = CommandOption.Optional(
-        "lure", "The lure or bait, in your own words", new NameReader("a few words, such as 1/8oz gold spoon"));
+        "lure", "The lure or bait, in your own words", new OwnLureReader(new NameReader("a few words, such as 1/8oz gold spoon")));
 
     public CommandOption<Mood> Mood { get; } = CommandOption.Optional(
         "mood", "How willing the fish were", new ChoiceReader<Mood>(
@@ -90,6 +90,12 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
     public CommandOption<int> Most { get; } = CommandOption.Optional("most", "How many to show", new WholeNumberReader(1, MostShown));
 
     public CommandOption<Period> Span { get; } = CommandOption.Optional("span", "The span of time", new PeriodReader());
+
+    public CommandOption<Period> BoardSpan { get; } = CommandOption.Optional(
+        "span", "The span of time", new PeriodReader(("trip", Period.Trip)));
+
+    public CommandOption<int> Trip { get; } = CommandOption.Optional(
+        "trip", "For a trip: its number, if not the running or last one", new WholeNumberReader(1, int.MaxValue));
 
     /// <summary>Everything that an entry may say, beside its species.</summary>
     public IReadOnlyList<CommandOption> Details =>

@@ -5,7 +5,6 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
-using CrewBot.Storage.Trips;
 
 namespace CrewBot.Chat.Catches;
 
@@ -21,6 +20,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Writes = true,
         Shorthand = shorthand,
         Word = "log",
+        Found = options.Species,
         OnMessage = new("Log this catch")
         {
             Text = options.Ask,
@@ -49,7 +49,12 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripAtAsync(session, member, caughtAt), caughtAt);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
+        if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
+        {
+            return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion));
+        }
+
         var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();
         var place = await CatchPlace.FindAsync(waters, water, request.GetOr(options.Spot, null!));
         if (place.Fault is { } nowhere)
@@ -57,8 +62,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             return Reply.Refuse(nowhere);
         }
 
-        var species = request.Get(options.Species);
-        var entry = Entry(request, taken, water, place.Value) with
+        var entry = Entry(request, taken, species.Key, water, place.Value) with
         {
             MemberId = member.Id,
             CaughtAt = caughtAt,
@@ -95,12 +99,6 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         };
     }
 
-    private static async Task<(long Number, string Water)?> TripAtAsync(CrewSession session, CrewMember member, DateTimeOffset at) =>
-        await new TripRepository(session).NextAsync(at) is { } trip && trip.MeetAt <= at
-            && trip.Roster.Parties.Any(party => party.MemberId == member.Id && party.Answer == TripAnswer.In)
-            ? (trip.Number, (await new WaterRepository(session).AllAsync()).First(water => water.Id == trip.WaterId).Name)
-            : null;
-
     // A fish on somebody else's photo is logged for whoever logs it: nobody enters another's catch in silence.
     private async Task<IEnumerable<string>> WhoseAsync(Request request, CrewSession session, long number)
     {
@@ -117,10 +115,10 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         "Correct it", "catch edit", new Dictionary<string, string> { [options.Number.Name] = $"{number}" },
         options.Length, options.Weight, options.Depth, options.Lure, options.Note);
 
-    private CatchEntry Entry(Request request, TakenOver taken, string? water, CatchPlace place) => new()
+    private CatchEntry Entry(Request request, TakenOver taken, string species, string? water, CatchPlace place) => new()
     {
         MemberId = 0,
-        Species = request.Get(options.Species).Key,
+        Species = species,
         CaughtAt = request.At,
         LoggedAt = request.At,
         Length = Given(request, options.Length),
@@ -131,7 +129,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         Depth = Given(request, options.Depth) ?? taken.Depth(water),
         Presentation = request.GetOr(options.Presentation, null!)?.Key ?? taken.Presentation(water),
         Lure = request.GetOr(options.Lure, null!),
-        Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : taken.Mood(request.Get(options.Species).Key, water),
+        Mood = request.TryGet(options.Mood, out var mood) ? mood.ToString().ToLowerInvariant() : taken.Mood(species, water),
         Line = request.TryGet(options.Line, out var line) ? line : null,
         Kept = request.TryGet(options.Fate, out var kept) ? kept : null,
         Note = request.GetOr(options.Note, null!),

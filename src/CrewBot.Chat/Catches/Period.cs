@@ -12,6 +12,9 @@ public enum Period
     /// <summary>The last 24 hours.</summary>
     Day,
 
+    /// <summary>A trip, from meeting to the last party back, on its water.</summary>
+    Trip,
+
     /// <summary>Everything there is.</summary>
     All,
 }

@@ -4,10 +4,11 @@ using CrewBot.Storage.Catches;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>Reads a span of time, and says when it starts.</summary>
-public sealed class PeriodReader : OptionReader<Period>
+/// <param name="further">A span that only some commands take.</param>
+public sealed class PeriodReader(params (string, Period)[] further) : OptionReader<Period>
 {
     private readonly ChoiceReader<Period> _words = new(
-        [("season", Period.Season), ("month", Period.Month), ("day", Period.Day), ("all", Period.All)], ("trip", Period.Day));
+        [("season", Period.Season), ("month", Period.Month), ("day", Period.Day), .. further, ("all", Period.All)]);
 
     public override IReadOnlyList<string> Choices => _words.Choices;
 
@@ -22,7 +23,7 @@ public sealed class PeriodReader : OptionReader<Period>
         return new DateTimeOffset(local, zone.GetUtcOffset(local));
     }
 
-    /// <summary>When a span starts that holds an instant, by a clock.</summary>
+    /// <summary>When a span starts that holds an instant, by a clock. A trip starts when its people say so: <see cref="BoardSpan"/>.</summary>
     public static DateTimeOffset StartOf(Period period, DateTimeOffset at, TimeZoneInfo zone)
     {
         var here = TimeZoneInfo.ConvertTime(at, zone);

@@ -6,16 +6,16 @@ using CrewBot.Storage.Catches;
 namespace CrewBot.Chat.Catches;
 
 /// <summary>
-/// What an entry takes over, where nothing was said, from the angler's lines in the water and from their last fish. A water
-/// is stayed on for the day, a hole for some hours; a mood is the fish's own and passes sooner.
+/// What an entry takes over, where nothing was said, from the angler's lines in the water, from today's trip and from their
+/// last fish. A water is stayed on for the day, a hole for some hours; a mood is the fish's own and passes sooner.
 /// </summary>
 /// <param name="request">Who logs.</param>
 /// <param name="knowledge">The trade.</param>
 /// <param name="down">The angler's lines in the water; null for none.</param>
 /// <param name="last">The angler's last fish; null for none.</param>
-/// <param name="trip">The trip that the angler was on when it was caught, with its water; null for none.</param>
+/// <param name="trip">The trip that the angler was on when it was caught; null for none.</param>
 /// <param name="at">When the fish was caught.</param>
-internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, (long Number, string Water)? trip, DateTimeOffset at)
+internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, TripToday? trip, DateTimeOffset at)
 {
     private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
     private static readonly TimeSpan SameHole = TimeSpan.FromHours(4);
@@ -29,9 +29,21 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
     public IReadOnlyList<string> Named =>
     [
         .. _fromLines.Count > 0 ? [$"{string.Join(", ", _fromLines)} as your lines are down"] : (string[])[],
-        .. _fromTrip.Count > 0 ? [$"{string.Join(", ", _fromTrip)} as on trip {trip!.Value.Number}"] : (string[])[],
+        .. _fromTrip.Count > 0 ? [$"{string.Join(", ", _fromTrip)} as on trip {trip!.Number}"] : (string[])[],
         .. _fromLast.Count > 0 ? [$"{string.Join(", ", _fromLast)} as at #{last!.Number}"] : (string[])[],
     ];
+
+    /// <summary>What the trip is after; null when nobody said.</summary>
+    public Species? Species()
+    {
+        if (trip?.Species is not { } key || !knowledge.Species.Has(key))
+        {
+            return null;
+        }
+
+        _fromTrip.Add(knowledge.Species[key].Name);
+        return knowledge.Species[key];
+    }
 
     /// <summary>The water's name.</summary>
     public string? Water() => down?.Water is { } lying
@@ -48,13 +60,15 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
             return fished;
         }
 
-        if (Last(SameHole) is not { } fish || fish.Water != water || fish.Entry.Depth is not { } depth)
+        var (from, deep) = Last(SameHole) is { Entry.Depth: { } hole } fish && fish.Water == water ? (_fromLast, hole)
+            : trip is { Depth: { } meant } && trip.Water == water ? (_fromTrip, meant)
+            : (_fromLast, default(ExactLength?));
+        if (deep is { } depth)
         {
-            return null;
+            from.Add(CatchWords.Depth(depth, request));
         }
 
-        _fromLast.Add(CatchWords.Depth(depth, request));
-        return depth;
+        return deep;
     }
 
     /// <summary>Key of the presentation, for a fish of this water.</summary>

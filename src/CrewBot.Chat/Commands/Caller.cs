@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
 
 namespace CrewBot.Chat.Commands;
 
@@ -21,6 +22,9 @@ public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Un
 
     /// <summary>They sit at the computer that CrewBot runs on: a path they give is a file of this computer.</summary>
     public bool FilesAreHere { get; init; }
+
+    /// <summary>What is in their box; read only to suggest what they may mean.</summary>
+    public IReadOnlyList<Gear> Gear { get; init; } = [];
 
     /// <summary>The waters of the crew, with what it has read of their rules.</summary>
     public IReadOnlyList<WaterRules> Waters { get; init; } = [];

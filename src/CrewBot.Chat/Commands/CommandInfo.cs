@@ -35,6 +35,9 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
     public Shorthand? Shorthand { get; init; }
 
+    /// <summary>A required option that the command may find by itself when it is not said; null for none.</summary>
+    public CommandOption? Found { get; init; }
+
     /// <summary>Its place in the menu of a message; null for none.</summary>
     public MessageMenu? OnMessage { get; init; }
 

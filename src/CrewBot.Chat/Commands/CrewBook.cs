@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage;
+using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Requests;
@@ -50,10 +51,38 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    /// <summary>The caller with what is in their box as well, to suggest it.</summary>
+    public async Task<Caller> WithGearAsync(Caller caller, CancellationToken cancellationToken)
+    {
+        var known = await WithSettingsAsync(caller, cancellationToken);
+        if (caller.Crew is not { } crew || HoldsNothing)
+        {
+            return known;
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return known with
+            {
+                Gear = await database.ReadAsync(
+                    crew,
+                    async session => await new MemberRepository(session).FindAsync(caller.Member) is { } member
+                        ? [.. (await new BoxRepository(session).OfAsync(member.Id)).Select(thing => thing.Gear)]
+                        : (IReadOnlyList<Gear>)[],
+                    cancellationToken),
+            };
+        }
+        catch (StorageException)
+        {
+            return known;
+        }
+    }
+
     /// <summary>The crews that a person has written in, the latest first; none without a database.</summary>
     public async Task<IReadOnlyList<string>> CrewsOfAsync(string person, CancellationToken cancellationToken)
     {
-        if (_path is null || (_database is null && !File.Exists(_path)))
+        if (HoldsNothing)
         {
             return [];
         }

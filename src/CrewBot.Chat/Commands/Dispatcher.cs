@@ -51,7 +51,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
         Caller caller, string path, string optionName, string begun, CancellationToken cancellationToken) =>
         catalog.TryFind(path, out var handler)
         && handler.Info.Options.FirstOrDefault(option => option.Name == optionName) is { } option
-            ? option.Suggest(begun, await book.WithSettingsAsync(caller, cancellationToken))
+            ? option.Suggest(begun, await book.WithGearAsync(caller, cancellationToken))
             : [];
 
     private async Task<Reply> AnswerAsync(CommandCall call, ICommandHandler handler, CancellationToken cancellationToken)

@@ -13,7 +13,7 @@ internal static class RequestReading
         {
             if (!written.TryGetValue(option.Name, out var text))
             {
-                if (option.IsRequired)
+                if (option.IsRequired && (option != info.Found || expansion is { NotUnderstood.Count: > 0 }))
                 {
                     return new Misread(Missing(option, expansion));
                 }
@@ -92,7 +92,8 @@ internal static class RequestReading
         .GroupBy(name => name)
         .FirstOrDefault(said => said.Count() > 1 || call.Options.ContainsKey(said.Key))?.Key;
 
-    private static string Missing(CommandOption option, Expansion? expansion) =>
+    /// <summary>What to say of a required option that is missing.</summary>
+    public static string Missing(CommandOption option, Expansion? expansion) =>
         expansion is { NotUnderstood: [_, ..] words }
             ? $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.Accepts}."
             : $"{option.Name} is missing. Give {option.Accepts}.";

@@ -3,7 +3,6 @@ using CrewBot.Chat.Commands;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
-using CrewBot.Storage.Ice;
 
 namespace CrewBot.Chat.Ice;
 
@@ -50,9 +49,8 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             return Reply.Refuse("freezing-since: that is in the future. Give since when it has been below freezing, such as freezing-since:\"5h ago\".");
         }
 
-        var rules = new IceRuleRepository(session);
-        var requirement = Requirement.For(
-            load, await rules.AuthorityAsync(), await rules.FiguresAsync(), request.GetOr(options.Permitted, false), air, request.At);
+        var rules = await IceRules.ReadAsync(session);
+        var requirement = Requirement.For(load, rules.Authority, rules.Figures, request.GetOr(options.Permitted, false), air, request.At);
         var standing = await new WaterRepository(session).FindAsync(water) is { } id
             ? await IcePicture.StandingAsync(session, id, spot, air, request.At)
             : CombinedReports.At([], spot, air, request.At);

@@ -9,7 +9,7 @@ namespace CrewBot.Chat.Ice;
 internal static class IceSheet
 {
     /// <summary>By which rule white and unnamed ice counts, and whose it is.</summary>
-    private const string HalfRule = "white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated";
+    public const string HalfRule = "white or unnamed ice by half; US Army TM 5-852-1 and Minnesota DNR, undated";
 
     /// <summary>What was found, in a line: "5 in (12.7 cm) clear, 2 in (5 cm) white; open water".</summary>
     public static string Found(FiledIce filed, string water, CrewUnits units)

@@ -14,6 +14,11 @@ internal static class IceShow
     public static string Required(Length thickness, CrewUnits units) =>
         Pair(IceRounding.RequiredInches(thickness), IceRounding.RequiredCentimetres(thickness), units);
 
+    /// <summary>In the caller's unit alone, for a label.</summary>
+    public static string RequiredAlone(Length thickness, CrewUnits units) => units == CrewUnits.Customary
+        ? string.Create(CultureInfo.InvariantCulture, $"{IceRounding.RequiredInches(thickness):0.#} in")
+        : string.Create(CultureInfo.InvariantCulture, $"{IceRounding.RequiredCentimetres(thickness):0.#} cm");
+
     public static string Age(TimeSpan age) => age switch
     {
         { TotalMinutes: < 1 } => "just now",

@@ -9,6 +9,7 @@ namespace CrewBot.Chat.Ice;
 public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHandler
 {
     private const int MostShown = 5;
+    private const int MostPictured = 40;
     private const int MostStandingShown = 3;
     private const int MostClosedNamed = 3;
 
@@ -24,15 +25,23 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     private async Task<Reply> ShowAsync(Request request, CrewSession session)
     {
         var water = request.Get(options.Water).Name;
-        return await new WaterRepository(session).FindAsync(water) is { } id
-            && await IceBoard.ReadAsync(session, id, water, MostShown, request.At) is { IsEmpty: false } board
-            ? BoardOf(request, water, board)
-            : new Reply
+        if (await new WaterRepository(session).FindAsync(water) is { } id
+            && await IceBoard.ReadAsync(session, id, water, MostPictured, request.At) is { IsEmpty: false } board)
+        {
+            var rules = await IceRules.ReadAsync(session);
+            return BoardOf(request, water, board) with
             {
-                Headline = $"Nobody has reported ice on {water}: that says nothing about it.",
-                Lines = ["/ice report files what you measure."],
-                Cautions = IceCautions.Of(isBad: false),
+                Pictures = [Picture.Of("ice-board", request, () => IceBoardPictures.Of(request, water, board, rules))],
+                Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
             };
+        }
+
+        return new Reply
+        {
+            Headline = $"Nobody has reported ice on {water}: that says nothing about it.",
+            Lines = ["/ice report files what you measure."],
+            Cautions = IceCautions.Of(isBad: false),
+        };
     }
 
     private static Reply BoardOf(Request request, string water, IceBoard board)
@@ -58,7 +67,6 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
             ],
             Figures = board.Day is { } figures ? [IceFigures.Effective.Of(figures.Counts), IceFigures.Least.Of(figures.Least), IceFigures.Most.Of(figures.Most)] : [],
             Cautions = IceCautions.Of(board.Standing.Count > 0),
-            Actions = ReplyAction.WhyAndShare(request),
         };
     }
 

@@ -1,6 +1,8 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
+using CrewBot.Storage.Boxes;
 using UnitsNet;
 
 namespace CrewBot.Chat.Lines;
@@ -10,6 +12,8 @@ namespace CrewBot.Chat.Lines;
 /// <param name="needsTest">Whether the test has to be known.</param>
 public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : OptionReader<LineSpec>
 {
+    private const string Leader = " leader";
+
     private static readonly Length ThickestLine = Length.FromMillimeters(1);
 
     public override string Accepts => "material and test or diameter, such as braid 6lb or nylon 0.18mm";
@@ -48,6 +52,11 @@ public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : O
     public override IEnumerable<string> Suggest(string begun) => knowledge.Lines
         .Where(line => line.Name.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
         .SelectMany(line => line.Sizes.Select(size => $"{line.Name} {size.Test.PoundsForce:0.#}lb"));
+
+    // What they have on reels and as leaders comes before what there is.
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => OwnGear.Suggest(caller, begun, BoxKind.Line, BoxKind.Leader)
+        .Select(name => name.EndsWith(Leader, StringComparison.Ordinal) ? name[..^Leader.Length] : name)
+        .Concat(Suggest(begun));
 
     private Reading<LineSpec> Complete(
         string text, LineMaterial material, Force? test, Length? diameter, Length? length, Showing show)

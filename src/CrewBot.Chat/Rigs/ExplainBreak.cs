@@ -118,7 +118,7 @@ public sealed class ExplainBreak(TradeKnowledge knowledge, CrewBook book) : ICom
     }
 
     private static string Counted(Knot knot, LineMaterial line, int count) => knot.Efficiency.ContainsKey(line.Key)
-        ? $"{knot.Name} on {line.Name}: {count} of the {CrewKnots.Enough} break-offs from which your crew's own range is known."
+        ? $"{RigWords.Sentence(knot.Name)} on {line.Name}: {count} of the {CrewKnots.Enough} break-offs that it takes to know your crew's own range."
         : $"A {knot.Name} is not a knot for {line.Name}: no range is kept of it.";
 
     private string? FaultOf(Request request, BreakPlace place)

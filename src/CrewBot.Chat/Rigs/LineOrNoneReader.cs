@@ -19,6 +19,10 @@ public sealed class LineOrNoneReader(LineSpecReader lines) : OptionReader<LineSp
         return reading.Fault is { } fault ? new Misread(fault) : reading.Value;
     }
 
-    public override IEnumerable<string> Suggest(string begun) =>
-        ("none".StartsWith(begun, StringComparison.OrdinalIgnoreCase) ? Enumerable.Repeat("none", 1) : []).Concat(lines.Suggest(begun));
+    public override IEnumerable<string> Suggest(string begun) => [.. None(begun), .. lines.Suggest(begun)];
+
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => [.. None(begun), .. lines.Suggest(begun, caller)];
+
+    private static IEnumerable<string> None(string begun) =>
+        "none".StartsWith(begun, StringComparison.OrdinalIgnoreCase) ? ["none"] : [];
 }

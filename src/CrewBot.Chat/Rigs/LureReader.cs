@@ -1,7 +1,9 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
+using CrewBot.Storage.Boxes;
 
 namespace CrewBot.Chat.Rigs;
 
@@ -26,10 +28,19 @@ public sealed class LureReader(TradeKnowledge knowledge) : OptionReader<Lure>
 
         var words = parts.Words.ToList();
         var material = Take(words, knowledge.LureMaterials);
-        return knowledge.Presentations.TryFind(string.Join(' ', words), out var presentation)
+        return Find(string.Join(' ', words)) is { } presentation
             ? new Lure(presentation, weight.Value, material ?? knowledge.LureMaterials[presentation.Materials[0]])
             : new Misread($"{Quoting.Quote(string.Join(' ', words))} is no lure I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', words), knowledge.Presentations.Select(known => known.Name), 3))}.");
     }
+
+    // A shop sells a sinker or a split shot, not a way of fishing.
+    private Presentation? Find(string name) => knowledge.Presentations.TryFind(name, out var presentation)
+        ? presentation
+        : knowledge.Presentations.FirstOrDefault(known => known.Body.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    public override bool CanSuggest => true;
+
+    public override IEnumerable<string> Suggest(string begun, Caller caller) => OwnGear.Suggest(caller, begun, BoxKind.Lure);
 
     private static LureMaterial? Take(List<string> words, RecordSet<LureMaterial> materials)
     {

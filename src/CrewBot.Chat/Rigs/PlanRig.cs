@@ -1,3 +1,4 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Learning;
 using CrewBot.Core.Knowledge;
@@ -6,11 +7,12 @@ using CrewBot.Core.Rigs;
 namespace CrewBot.Chat.Rigs;
 
 /// <summary>Answers <c>/rig plan</c>: one complete rig, up to two others, and why.</summary>
-public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlanner planner, ExperienceDesk experience) : ICommandHandler
+public sealed class PlanRig(
+    RigOptions options, RigShorthand shorthand, RigPlanner planner, PurchaseAdviser adviser, ExperienceDesk experience, TackleDesk boxes) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "rig plan", "What to tie on, right now, for this fish, this depth, this mood",
-        "/rig plan species:walleye depth:24ft mood:negative", options.ForPlanning)
+        "/rig plan species:walleye depth:24ft mood:negative", [.. options.ForPlanning, options.From])
     {
         NeedsNoCrew = true,
         Shorthand = shorthand,
@@ -19,31 +21,47 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
-        var asked = RigQuestion.From(request, options);
+        var isFromBox = request.Has(options.From);
+        if (isFromBox && request.Caller.Crew is null)
+        {
+            return Reply.Refuse("from:box works inside a crew's own chat: that is where your box is kept.");
+        }
+
+        var asked = RigQuestion.From(request, options, isFromBox ? await boxes.OfAsync(request, cancellationToken) : null);
         var learned = await experience.OfAsync(request, asked.Ask.Species, asked.Ask.Mood, cancellationToken);
         var question = asked with { Ask = asked.Ask with { Experience = learned } };
         var planning = planner.Plan(question.Ask);
-        return planning.Plan is { } plan
-            ? Answer(request, question, plan)
-            : Reply.Refuse($"No rig: {planning.Obstacle!.ToString(request.Show)}.");
+        var purchase = isFromBox ? adviser.Advise(question.Ask) : null;
+        return (planning.Plan, purchase) switch
+        {
+            ({ } plan, _) => Answer(request, question, plan, purchase),
+            (null, { } buy) => Reply.Refuse(PurchaseWords.Missing(question.Ask, buy, request.Show)),
+            _ => Reply.Refuse($"No rig: {planning.Obstacle!.ToString(request.Show)}."),
+        };
     }
 
-    private Reply Answer(Request request, RigQuestion question, RigPlan plan)
+    private Reply Answer(Request request, RigQuestion question, RigPlan plan, Purchase? purchase)
     {
         var (ask, show, first) = (question.Ask, request.Show, plan.First);
         var lines = RigWords.LinesOf(ask, first, show).ToList();
-        if (plan.Alternatives.Count > 0)
+        var others = plan.Alternatives.Count > 0 ? $"Or: {string.Join("; or ", plan.Alternatives.Select(rig => RigWords.Brief(rig, show)))}." : null;
+        // A phone shows eight lines: with a box, what to buy takes the place of what else to tie.
+        if ((ask.Tackle is null ? others : PurchaseWords.Next(purchase, show)) is { } line)
         {
-            lines.Add($"Or: {string.Join("; or ", plan.Alternatives.Select(rig => RigWords.Brief(rig, show)))}.");
+            lines.Add(line);
         }
 
         lines.AddRange(Understanding.Of(request, question.Assumed));
         return new Reply
         {
-            Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}{(ask.OutfishedBy(first.Presentation) is null ? "" : ", your crew's best")}",
+            Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}{(ask.OutfishedBy(first.Presentation) is null ? "" : ", your crew's best")}{(ask.Tackle is null ? "" : ", from your box")}",
             Lines = lines,
             Figures = new WhenRead<Figure>(() => FiguresOf(ask, plan)),
-            Reasons = new WhenRead<string>(() => first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")),
+            Reasons = new WhenRead<string>(() =>
+            [
+                .. ask.Tackle is not null && others is not null ? (string[])[others] : [],
+                .. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}"),
+            ]),
             Cautions = RigWords.CautionsOf(ask, [first], show),
             Pictures = [Picture.Of("rig", request, () => RigPictures.Of(ask, first, request))],
             Actions = Actions(request, question, first),
@@ -65,12 +83,12 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
             actions.Add(new(label, ActionKind.Run, path, Changed(request, changes)));
 
         var step = question.Ask.Step;
-        if (!rig.IsHeaviest && step < 5)
+        if (!rig.IsHeaviest && step < 5 && question.Ask.Tackle is null)
         {
             Offer("One up", Info.Path, (options.Presentation, rig.Presentation.Name), (options.Step, $"{step + 1}"));
         }
 
-        if (!rig.IsLightest && step > -5)
+        if (!rig.IsLightest && step > -5 && question.Ask.Tackle is null)
         {
             Offer("One down", Info.Path, (options.Presentation, rig.Presentation.Name), (options.Step, $"{step - 1}"));
         }
@@ -91,7 +109,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
             Offer("Without braid", Info.Path, (options.Without, JoinedTo(request, "braid")));
         }
 
-        Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
+        Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.From, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
         actions.Add(ReplyAction.Picture(request));
         actions.AddRange(ReplyAction.WhyAndShare(request));
         return actions;

@@ -58,6 +58,9 @@ public sealed class RigOptions(TradeKnowledge knowledge)
     public CommandOption<int> Step { get; } = CommandOption.Optional(
         "step", "Sizes heavier (or, below zero, lighter) than usual", new WholeNumberReader(-5, 5));
 
+    public CommandOption<bool> From { get; } = CommandOption.Optional(
+        "from", "Plan with what your box holds and nothing else, and name what to buy next", new ChoiceReader<bool>([("box", true)]));
+
     /// <summary>Everything that describes a rig to plan.</summary>
     public IReadOnlyList<CommandOption> ForPlanning =>
     [

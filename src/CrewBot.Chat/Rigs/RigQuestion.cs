@@ -1,3 +1,4 @@
+using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
@@ -15,7 +16,10 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     private static readonly Length UsualHole = Length.FromInches(8);
 
     /// <summary>Reads the planning options of a request.</summary>
-    public static RigQuestion From(Request request, RigOptions options)
+    /// <param name="request">The request.</param>
+    /// <param name="options">The options.</param>
+    /// <param name="box">What to plan from; null for whatever there is.</param>
+    public static RigQuestion From(Request request, RigOptions options, OwnTackle? box = null)
     {
         var assumed = new List<string>();
         T Or<T>(CommandOption<T> option, T otherwise, FormattableString named)
@@ -45,10 +49,18 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
             Current = Or(options.Current, Speed.Zero, $"no current"),
             Rules = rules,
             Without = request.GetOr(options.Without, new HashSet<string>()),
-            Hole = Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
+            Hole = box?.Hole is { } drilled
+                ? Or(options.Hole, drilled, $"{drilled:gap} hole by your auger")
+                : Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
+            Tackle = box?.Tackle,
             Presentation = request.GetOr(options.Presentation, null!),
             Step = request.GetOr(options.Step, 0),
         };
+        if (box is not null)
+        {
+            assumed.Add("bait, swivels and snaps at hand");
+        }
+
         return new RigQuestion(ask, LinesAllowed(request, options, rules, assumed), assumed);
     }
 

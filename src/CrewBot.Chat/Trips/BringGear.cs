@@ -44,7 +44,7 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
         {
             var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
             return TripChange.Refuse(
-                $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:{Quoting.Quote(name)} as:shelter seats:4.");
+                $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.");
         }
 
         var item = ItemOf(request, scene, member, name, crews);

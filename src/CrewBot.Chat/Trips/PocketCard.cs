@@ -48,7 +48,9 @@ internal static class PocketCard
         var zone = request.Caller.Zone;
         string Of(FiledIce filed) =>
             $"{filed.Entry.Spot ?? "no spot named"}, {IceSheet.Found(filed, scene.Water, units)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
-        var bad = string.Join("; ", scene.Ice.Open.Take(2).Select(Of));
+        string OfPartner(FiledIce filed) =>
+            $"{filed.Entry.Spot ?? "somewhere, a partner crew does not share the spot"}, {IceWords.Against(filed.Entry.Page.Hazards)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
+        var bad = string.Join("; ", scene.Ice.Open.Take(2).Select(Of).Concat(scene.Ice.Partners.Take(1).Select(OfPartner)));
         var newest = scene.Ice.Today.FirstOrDefault(filed => scene.Ice.Open.All(one => one.Number != filed.Number));
         return (bad.Length > 0 ? $"BAD ICE: {bad}. " : "") + (newest is null
             ? "Ice: the board has no fresh measurement. Measure on the way out and where you stand."

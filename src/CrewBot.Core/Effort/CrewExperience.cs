@@ -38,7 +38,7 @@ public sealed record CrewExperience(int? Month, IReadOnlyDictionary<string, WayE
 
     /// <summary>
     /// Puts ways that the trade shows in this order into the crew's own. At each place stands what the trade shows first of
-    /// those left, unless others likely give more: then, of these, the one with the best low end.
+    /// those left, unless others nearly certainly give more: then, of these, the one with the best low end.
     /// </summary>
     /// <param name="ways">Keys of presentations, each once.</param>
     /// <returns>The same keys.</returns>
@@ -48,7 +48,7 @@ public sealed record CrewExperience(int? Month, IReadOnlyDictionary<string, WayE
         var ordered = new List<string>(left.Count);
         while (left.Count > 0)
         {
-            var next = left.Where(way => LikelyOver(way, left[0]) is not null).MaxBy(way => Ways[way].LowEnd.PerLineHour) ?? left[0];
+            var next = left.Where(way => Outfishes(way, left[0])).MaxBy(way => Ways[way].LowEnd.PerLineHour) ?? left[0];
             ordered.Add(next);
             left.Remove(next);
         }
@@ -56,12 +56,13 @@ public sealed record CrewExperience(int? Month, IReadOnlyDictionary<string, WayE
         return ordered;
     }
 
-    /// <summary>The chance that one way gives more than another, where that is likely, from 85 %; otherwise null.</summary>
-    public double? LikelyOver(string way, string other) =>
+    /// <summary>
+    /// Whether one way nearly certainly gives more than another, from 97 %. Less would be luck too often: a crew compares every
+    /// way with every other, and goes on comparing.
+    /// </summary>
+    public bool Outfishes(string way, string other) =>
         Ways.TryGetValue(way, out var own) && Ways.TryGetValue(other, out var rival)
-        && own.ChanceOver(rival) is { } chance && Certainties.IsLikely(chance)
-            ? chance
-            : null;
+        && own.ChanceOver(rival) is { } chance && Certainties.IsNearlyCertain(chance);
 
     /// <summary>The crew's numbers on a way: "1.4 a line-hour on this in January, from 31 hours"; null when nobody fished it.</summary>
     public string? Told(string way) => Ways.TryGetValue(way, out var own) && own.Tally.Rate is { } rate

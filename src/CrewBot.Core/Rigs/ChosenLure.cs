@@ -12,6 +12,9 @@ namespace CrewBot.Core.Rigs;
 /// <param name="Hooked">The lightest size whose hook holds the fish.</param>
 internal sealed record ChosenLure(Lure Lure, LureMaterial Usual, LureTrial Trial, int Rung, int Start, int Wanted, int Hooked)
 {
+    /// <summary>What would suit, where this is only the nearest of a box; null where it suits.</summary>
+    public Lure? Suited { get; init; }
+
     public LureStep Size => Lure.Presentation.Sizes[Rung];
 
     /// <summary>Nothing lighter gets down here, stays, holds the fish, or is made.</summary>

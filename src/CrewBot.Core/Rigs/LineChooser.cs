@@ -48,6 +48,39 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
         return Strongest(ask, presentation, main, leader);
     }
 
+    /// <summary>A mainline and a leader tied together, by each join that makes a difference.</summary>
+    /// <param name="ask">What is asked.</param>
+    /// <param name="presentation">How it will be fished.</param>
+    /// <param name="main">The mainline.</param>
+    /// <param name="leader">The leader; null for none.</param>
+    public IEnumerable<TiedRig> Tied(RigAsk ask, Presentation presentation, LineChoice main, LineChoice? leader)
+    {
+        var test = leader?.Test ?? main.Test;
+        var outfit = RodFor(main) with { Braid = main.Test, SingleStrand = main.Test, Leader = test, Wire = test };
+        foreach (var join in _joins)
+        {
+            var tied = Tie(ask, presentation, outfit, main.Material, leader?.Material, join);
+            yield return tied;
+            if (tied.Join != join)
+            {
+                yield break;
+            }
+        }
+    }
+
+    /// <summary>Lines that were tied from a box, with the rod for them and why they are so.</summary>
+    public RigParts PartsOf(RigAsk ask, Presentation presentation, TiedRig tied, RigParts suited)
+    {
+        var outfit = RodFor(tied.Mainline);
+        var place = IndexOf(outfit.Key);
+        return new RigParts(
+            outfit, tied, new LineReasons(ask, presentation, outfit, tied, _joins[0], new OutfitStep(place, place, place, false)) { Suited = suited.Tied });
+    }
+
+    // The rod that is nearest to fishing this line.
+    private Outfit RodFor(LineChoice main) => knowledge.Outfits.MinBy(outfit =>
+        Math.Abs(Math.Log((main.Material.Key == "braid" ? outfit.Braid : outfit.SingleStrand).Newtons / main.Test.Newtons)))!;
+
     private Choice<RigParts> Strongest(RigAsk ask, Presentation presentation, LineMaterial main, LineMaterial? leader)
     {
         var pull = WorkingPull.Of(ask.Species.Weights[ask.Size]);

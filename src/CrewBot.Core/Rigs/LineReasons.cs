@@ -11,6 +11,9 @@ internal sealed class LineReasons(
     // The spool of a small winter reel: common practice.
     private static readonly Length CoilOfSmallSpool = Length.FromMillimeters(35);
 
+    /// <summary>What would suit, where these lines are the nearest of a box; null where they suit.</summary>
+    public TiedRig? Suited { get; init; }
+
     /// <summary>Gives the reasons, reel to lure.</summary>
     public IReadOnlyList<Reason> Give()
     {
@@ -31,7 +34,9 @@ internal sealed class LineReasons(
         return reasons;
     }
 
-    private FormattableString Rod() => step.Taken > step.Start && step.TooWeak
+    private FormattableString Rod() => Suited is not null
+        ? $"The {outfit.Name} ({outfit.Rod}), or what comes nearest: {tied.Mainline.Test:test} {tied.Mainline.Material.Name} is fished on it."
+        : step.Taken > step.Start && step.TooWeak
         ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: half the weight of a {Size()} {ask.Species.Name}, {WorkingPull.Of(ask.Species.Weights[ask.Size])}, has to hold at the weakest knot's low end."
         : step.Taken > step.Start
         ? $"The {outfit.Name} ({outfit.Rod}) instead of the usual one: on lighter line the wire outlasts the mainline, and a fish swims off with all of it."
@@ -39,7 +44,9 @@ internal sealed class LineReasons(
             ? $"The {outfit.Name} ({outfit.Rod}): one step {(step.Start > step.Usual ? "up" : "down")} for a {Size()} fish."
             : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
-    private FormattableString Mainline() => tied.Mainline.Material.Key == "braid"
+    private FormattableString Mainline() => Suited is { Mainline: var suited } && Strain.Of(tied.Mainline, suited) > 0
+        ? $"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your box holds nearest to the {suited.Test:test} {suited.Material.Name} that suits."
+        : tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."
         : (FormattableString)$"{tied.Mainline.Material.Name}, since braid is ruled out: it stretches more, so set harder.";
 

@@ -47,7 +47,8 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
         return new ChosenLure(lure, materials[0], trial, rung, start, wanted, hooked);
     }
 
-    private int LightestThatHooks(RigAsk ask, Presentation presentation)
+    /// <summary>The lightest size whose hook holds the fish; the number of sizes when none does.</summary>
+    public int LightestThatHooks(RigAsk ask, Presentation presentation)
     {
         var pull = WorkingPull.Of(ask.Species.Weights[ask.Size]);
         var rung = 0;
@@ -58,6 +59,9 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
 
         return rung;
     }
+
+    /// <summary>Whether a hook holds the fish.</summary>
+    public bool Holds(RigAsk ask, HookSize hook) => !Bends(hook, WorkingPull.Of(ask.Species.Weights[ask.Size]));
 
     private bool Bends(HookSize hook, Force pull) =>
         knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook) is { } rating && rating.Opens.High < pull;

@@ -28,6 +28,13 @@ internal static class LureReasons
     {
         var sizes = chosen.Lure.Presentation.Sizes;
         var weight = chosen.Lure.Weight;
+        if (chosen.Suited is { } suited)
+        {
+            return Strain.Of(chosen.Lure, suited) == 0
+                ? $"{weight:lure} is what suits, and your box holds it."
+                : (FormattableString)$"{weight:lure} {chosen.Lure.Material.Name} is what your box holds nearest to the {suited.Weight:lure} {suited.Material.Name} that suits, and it gets down.";
+        }
+
         var from = sizes[chosen.Start].Weight;
         if (chosen.Rung == chosen.Start)
         {

@@ -30,6 +30,9 @@ public sealed record Rig
 
     public required HookSize Hook { get; init; }
 
+    /// <summary>The hook is the lure's own; otherwise it is chosen and tied by itself.</summary>
+    public bool HookComesWithLure => _details.HookComesWithLure;
+
     /// <summary>Nothing lighter gets down here, or is made.</summary>
     public bool IsLightest => _details.IsLightest;
 

@@ -45,6 +45,9 @@ public sealed record RigAsk
     /// <summary>The presentation to use; null leaves the choice open.</summary>
     public Presentation? Presentation { get; init; }
 
+    /// <summary>What the rig is to be tied from, and from nothing else; null when anything may be bought.</summary>
+    public Tackle? Tackle { get; init; }
+
     /// <summary>What the crew's own fishing says; it orders what is allowed and allows nothing. Null when there is none.</summary>
     public CrewExperience? Experience { get; init; }
 
@@ -55,7 +58,7 @@ public sealed record RigAsk
     public string? OutfishedBy(Presentation presentation) => Presentation is null
         ? Species.Presentations[Mood]
             .TakeWhile(key => key != presentation.Key)
-            .FirstOrDefault(key => Experience?.LikelyOver(presentation.Key, key) is not null)
+            .FirstOrDefault(key => Experience?.Outfishes(presentation.Key, key) == true)
         : null;
 
     /// <summary>How many sizes heavier (or, below zero, lighter) than the planner would choose.</summary>

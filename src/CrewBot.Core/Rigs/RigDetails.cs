@@ -15,6 +15,8 @@ internal sealed class RigDetails(
 {
     public bool IsLightest => chosen.IsLightest;
 
+    public bool HookComesWithLure => chosen.Size.Hook is not null;
+
     public RigNumbers NumbersOf(Rig rig) => RigArithmetic.Of(ask, rig.Tied, rig.Lure, knowledge.Lines["nylon"])
         ?? throw new InvalidOperationException("A lure that was chosen for a depth gets there.");
 

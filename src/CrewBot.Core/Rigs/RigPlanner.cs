@@ -16,6 +16,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
     private readonly LineChooser _lines = new(knowledge);
     private readonly LureChooser _lures = new(knowledge);
     private readonly BaitChooser _baits = new(knowledge);
+    private readonly TackleChooser _tackle = new(new(knowledge), new(knowledge));
 
     /// <summary>Plans.</summary>
     /// <param name="ask">What is asked; its ranges are those of <see cref="RigAsk"/>.</param>
@@ -50,6 +51,13 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             : new RigPlanning { Obstacle = obstacle ?? NothingSuits(ask) };
     }
 
+    /// <summary>Every rig that suits, the best first, whatever there is in a box.</summary>
+    internal IReadOnlyList<Rig> Suited(RigAsk ask) =>
+        [.. Candidates(ask).Select(presentation => RigOf(ask with { Tackle = null }, presentation)).OfType<Rig>()];
+
+    /// <summary>The rig of one presentation; null when something stands in its way.</summary>
+    internal Rig? RigOf(RigAsk ask, Presentation presentation) => Build(ask, presentation, biteLeader: ask.Species.Teeth == Teeth.Cuts).Made;
+
     /// <summary>What suits the species in this mood, best first by trade and crew; or just what was asked for.</summary>
     private IEnumerable<Presentation> Candidates(RigAsk ask)
     {
@@ -75,6 +83,16 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             return lines.Obstacle!;
         }
 
+        if (ask.Tackle is { } own)
+        {
+            if (_tackle.NearestLines(own, ask, presentation, biteLeader, parts) is not { } owned)
+            {
+                return (FormattableString)$"the box holds no line and leader for a {presentation.Name}";
+            }
+
+            parts = owned;
+        }
+
         var lure = _lures.Choose(ask, presentation, parts.Tied.Mainline.InWater);
         if (lure.Made is not { } chosen)
         {
@@ -82,12 +100,30 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         }
 
         var bait = _baits.Choose(ask, presentation);
-        return bait.Made is { } morsel ? Assemble(ask, presentation, parts, chosen, morsel) : bait.Obstacle!;
+        return bait.Made is { } morsel ? Hooked(ask, presentation, parts, chosen, morsel) : bait.Obstacle!;
     }
 
-    private Rig Assemble(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure chosen, ChosenBait bait)
+    private Choice<Rig> Hooked(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure suited, ChosenBait bait)
     {
+        var chosen = ask.Tackle is { } box ? _tackle.NearestLure(box, ask, presentation, parts, suited) : suited;
+        if (chosen is null)
+        {
+            return (FormattableString)$"the box holds no {presentation.Name} that will do";
+        }
+
         var hook = HookChooser.Choose(ask, presentation, chosen.Size);
+        if (ask.Tackle is not { } own || chosen.Size.Hook is not null)
+        {
+            return Assemble(ask, presentation, parts, chosen, bait, hook);
+        }
+
+        return _tackle.NearestHook(own, ask, hook) is { } owned
+            ? Assemble(ask, presentation, parts, chosen, bait, owned)
+            : (FormattableString)$"the box holds no hook for {ask.Species.Name}";
+    }
+
+    private Rig Assemble(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure chosen, ChosenBait bait, HookSize hook)
+    {
         var tied = parts.Tied with
         {
             Lure = chosen.Lure,

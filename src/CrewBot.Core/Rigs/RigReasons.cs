@@ -26,7 +26,7 @@ internal static class RigReasons
         }
 
         yield return new("your crew", ask.OutfishedBy(presentation) is { } other
-            ? $"{told}: likely more than a {knowledge.Presentations[other].Name} gives, so it goes ahead of that."
+            ? $"{told}: nearly certainly more than a {knowledge.Presentations[other].Name} gives, so it goes ahead of that."
             : (FormattableString)$"{told}.");
     }
 

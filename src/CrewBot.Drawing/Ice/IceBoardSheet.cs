@@ -3,6 +3,7 @@ using CrewBot.Drawing.Charts;
 using CrewBot.Drawing.Fonts;
 using CrewBot.Drawing.Inks;
 using CrewBot.Drawing.Sheets;
+using UnitsNet;
 
 namespace CrewBot.Drawing.Ice;
 
@@ -37,6 +38,11 @@ internal static class IceBoardSheet
         var width = Sheet.Width - (2 * Sheet.Margin);
         top = sheet.Write(spot.Name, Sheet.Margin, top, width, Sheet.PlainText, Weight.SemiBold);
         var surface = sheet.Write(spot.Latest, Sheet.Margin, top, width, Sheet.SmallText, ink: Ink.Quiet) + 10;
+        if (spot.Reports.Count == 0)
+        {
+            return surface;
+        }
+
         var bottom = surface + PanelHeight;
         float Y(double thickness) => surface + ((float)(thickness / thickest) * PanelHeight);
 
@@ -49,7 +55,12 @@ internal static class IceBoardSheet
             sheet.Add(new FillMark(new Box(x - (BarWidth / 2), surface, x + (BarWidth / 2), Y(report.Thickness.Meters)), 0, Ink.Ice));
         }
 
-        Lines(sheet, required, left, right, surface, bottom, Y);
+        // Beside nothing but bad news a number is only a temptation.
+        if (spot.Reports.Any(report => report.Thickness > Length.Zero))
+        {
+            Lines(sheet, required, left, right, surface, bottom, Y);
+        }
+
         foreach (var report in spot.Reports)
         {
             Sign(sheet, report.Sign, time.At(report.At), Y(report.Thickness.Meters));

@@ -27,4 +27,12 @@ public sealed record Trip(long PlannedBy, long WaterId, DateTimeOffset MeetAt, D
     public string? Room { get; init; }
 
     public TripRoster Roster { get; init; } = new();
+
+    /// <summary>When the first went onto the ice, or they met, whichever came first.</summary>
+    public DateTimeOffset BeganAt => Roster.Parties.Select(party => party.OutAt).OfType<DateTimeOffset>().Append(MeetAt).Min();
+
+    /// <summary>When the last was back, or everybody meant to be, whichever comes last; null while a party is on the ice.</summary>
+    public DateTimeOffset? EndedAt => Roster.Parties.Any(party => party.IsOnTheIce)
+        ? null
+        : Roster.Parties.Select(party => party.BackAt).OfType<DateTimeOffset>().Append(ReturnAt).Max();
 }

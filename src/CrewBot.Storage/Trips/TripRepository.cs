@@ -22,6 +22,11 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number LIMIT 1
         """;
 
+    private const string LastSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND meet_at_ms <= @AtMs AND is_cancelled = 0
+        ORDER BY meet_at_ms DESC, number DESC LIMIT 1
+        """;
+
     private const string ComingSql = $"""
         SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND water_id = @WaterId AND meet_at_ms >= @FromMs AND is_cancelled = 0
         ORDER BY meet_at_ms, number
@@ -55,6 +60,10 @@ public sealed class TripRepository(CrewSession session)
     /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
         Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
+
+    /// <summary>The trip that began last, over or not, and is not cancelled; null when none has begun at that instant.</summary>
+    public async Task<Trip?> LastAsync(DateTimeOffset at) =>
+        Of(await session.FirstOrDefaultAsync<TripRow>(LastSql, new { session.CrewId, AtMs = at.ToUnixTimeMilliseconds() }));
 
     /// <summary>The trips to a water that are not cancelled and whose people meet at an instant or later.</summary>
     public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>

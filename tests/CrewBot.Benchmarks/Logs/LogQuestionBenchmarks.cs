@@ -32,6 +32,10 @@ public class LogQuestionBenchmarks : IAsyncDisposable
     [Benchmark]
     public Task<Reply> CatchLearnOfAll() => AskAsync("/catch learn span:all");
 
+    /// <summary>What the log says to it is kept for ten minutes, and each question comes two minutes later: one in five reads it.</summary>
+    [Benchmark]
+    public Task<Reply> RigPlan() => AskAsync("/rig plan species:walleye depth:24ft");
+
     [Benchmark]
     public Task<Reply> CatchLeadersOfTheSeason() => AskAsync("/catch leaders");
 

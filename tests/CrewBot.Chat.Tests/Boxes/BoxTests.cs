@@ -89,5 +89,32 @@ public sealed class BoxTests : IAsyncDisposable
         Assert.Equal(["Heaters: heater."], (await _room.SayAsync("box show")).Lines);
     }
 
+    [Fact]
+    public async Task Suggest_WhatIsInOnesOwnBox_IsOfferedWhereItFits()
+    {
+        await _room.SayAsync("box add item:\"braid 6lb, braid 6lb, fluorocarbon leader 8lb, 1/8oz jigging spoon, heater\"");
+        await _room.SayAsync("box add item:\"braid 20lb\"", member: "Bo");
+
+        Assert.Equal(["braid 6 lb", "fluorocarbon 8 lb leader", "1/8 oz lead jigging spoon", "heater"], await _room.SuggestAsync("box remove", "item", ""));
+        Assert.Equal(["heater"], await _room.SuggestAsync("box remove", "item", "HEAT"));
+        Assert.Equal(["braid 6 lb", "fluorocarbon 8 lb"], (await _room.SuggestAsync("rig check", "mainline", "")).Take(2));
+        Assert.Equal(["1/8 oz lead jigging spoon"], await _room.SuggestAsync("rig check", "lure", "spoon"));
+        Assert.Equal(["1/8 oz lead jigging spoon"], await _room.SuggestAsync("catch log", "lure", ""));
+        Assert.Equal(["none", "braid 6 lb"], (await _room.SuggestAsync("rig drop", "line", "")).Take(2));
+        Assert.Empty(await _room.SuggestAsync("box remove", "item", "", crew: null));
+    }
+
+    // What is offered must be read again.
+    [Fact]
+    public async Task Suggest_ForARig_IsUnderstood()
+    {
+        await _room.SayAsync("box add item:\"braid 6lb, fluorocarbon leader 8lb, 1/8oz jigging spoon, 1/16oz tungsten small jig\"");
+        var lines = (await _room.SuggestAsync("rig check", "mainline", "")).Take(2).ToList();
+        foreach (var lure in await _room.SuggestAsync("rig check", "lure", ""))
+        {
+            Assert.Null((await _room.SayAsync($"rig check mainline:\"{lines[0]}\" leader:\"{lines[1]}\" lure:\"{lure}\"")).Problem);
+        }
+    }
+
     public ValueTask DisposeAsync() => _room.DisposeAsync();
 }

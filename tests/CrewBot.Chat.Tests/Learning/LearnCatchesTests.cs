@@ -84,7 +84,7 @@ public sealed class LearnCatchesTests : IAsyncDisposable
 
         Assert.EndsWith(": small jig, your crew's best", reply.Headline, StringComparison.Ordinal);
         Assert.Contains(
-            "Your crew: 0.80 a line-hour on this in January, from 60 hours: likely more than a jigging spoon gives, so it goes ahead of that.", reply.Reasons);
+            "Your crew: 0.80 a line-hour on this in January, from 60 hours: nearly certainly more than a jigging spoon gives, so it goes ahead of that.", reply.Reasons);
         Assert.Equal(0.8, Figure(reply, "rate"), 9);
         Assert.Equal(60, Figure(reply, "rate.line-hours"), 9);
     }

@@ -48,7 +48,7 @@ public sealed class BreakOffTests : IAsyncDisposable
         var before = await _room.SayAsync(Check);
         for (var broke = 1; broke < 5; broke++)
         {
-            Assert.Equal($"double uni on braid: {broke} of the 5 break-offs from which your crew's own range is known.", (await _room.SayAsync($"{Measured}5lb")).Lines[3]);
+            Assert.Equal($"Double uni on braid: {broke} of the 5 break-offs that it takes to know your crew's own range.", (await _room.SayAsync($"{Measured}5lb")).Lines[3]);
         }
 
         Assert.Equal(before.Lines, (await _room.SayAsync(Check)).Lines);

@@ -78,6 +78,19 @@ internal static class Asks
         (ways, month) => new CrewExperience(
             month == 0 ? null : month, Knowledge.Presentations.Zip(ways).ToDictionary(pair => pair.First.Key, pair => pair.Second)));
 
+    private static Gen<LineChoice> AnyLine(Func<LineUse, bool> uses) => Gen.OneOf(
+            Knowledge.Lines.Where(line => uses(line.Use)).SelectMany(line => line.Sizes.Select(size => new LineChoice(line, size.Test))).ToArray());
+
+    private static Gen<Tackle> Box { get; } = Gen.Select(
+        AnyLine(use => use != LineUse.Bite).Array[0, 6],
+        AnyLine(use => use != LineUse.Main).Array[0, 6],
+        Gen.Select(AnyPresentation, Gen.Int[0, 100], Gen.Int[0, 100], Gen.Double[0.8, 1.25], (presentation, size, material, factor) => new Lure(
+            presentation,
+            presentation.Sizes[size % presentation.Sizes.Count].Weight * factor,
+            Knowledge.LureMaterials[presentation.Materials[material % presentation.Materials.Count]])).Array[0, 12],
+        Gen.OneOf(HookSize.TradeSizes.ToArray()).Array[0, 6],
+        (lines, leaders, lures, hooks) => new Tackle { Lines = lines, Leaders = leaders, Lures = lures, Hooks = hooks });
+
     /// <summary>Any question that a person could put, in any water; not all of them have an answer.</summary>
     public static Gen<RigAsk> Any { get; } = Gen.Select(
         Fish, Conditions, Without, Rules,
@@ -102,6 +115,9 @@ internal static class Asks
     public static Gen<RigAsk> AnyOfACrew { get; } =
         Gen.Select(Any, Experience, (ask, experience) => ask with { Presentation = null, Experience = experience });
 
+    /// <summary>The same, to be tied from some box: sizes off the usual ladders among what is in it.</summary>
+    public static Gen<RigAsk> AnyFromABox { get; } = Gen.Select(Any, Box, (ask, box) => ask with { Tackle = box });
+
     /// <summary>The same, with the presentation settled, so that two answers can be compared.</summary>
     public static Gen<RigAsk> AnyOfOnePresentation { get; } =
         Gen.Select(Any, AnyPresentation, (ask, presentation) => ask with { Presentation = presentation });
@@ -125,6 +141,8 @@ internal static class Asks
         step {ask.Step} presentation {ask.Presentation?.Key} bait {ask.Bait?.Key} without [{string.Join(",", ask.Without)}]
         {ask.Depth.Meters} m {ask.Current.MetersPerSecond} m/s {ask.Water.DegreesCelsius} C {ask.Place} air {ask.Air?.DegreesCelsius}
         {ask.Rules}
+        lines {string.Join(", ", ask.Tackle?.Lines.Select(line => $"{line.Material.Key} {line.Test.PoundsForce}") ?? [])} leaders {string.Join(", ", ask.Tackle?.Leaders.Select(line => $"{line.Material.Key} {line.Test.PoundsForce}") ?? [])}
+        lures {string.Join(", ", ask.Tackle?.Lures.Select(lure => $"{lure.Presentation.Key} {lure.Weight.Grams} g {lure.Material.Key}") ?? [])} hooks {string.Join(", ", ask.Tackle?.Hooks ?? [])}
         {ask.Experience?.Month} {string.Join(", ", ask.Experience?.Ways.Select(way => $"{way.Key} {way.Value.Tally.Fish}/{way.Value.Tally.LineTime.Hours}") ?? [])}
         """);
 

@@ -31,6 +31,25 @@ public sealed class SeatingPlannerTests
         Assert.InRange(seated, SmallCases / 4, SmallCases * 3 / 4);
     }
 
+    // Found by a constraint solver (Google.OrTools 9.15, CP-SAT), which proves that each is the best: one wish must stay unmet
+    // in the first, where two ways to see that had been added up.
+    [Theory]
+    [InlineData(2, 1, 0, 5)]
+    [InlineData(13, 3, 2, 6)]
+    [InlineData(14, 1, 1, 4)]
+    [InlineData(28, 2, 0, 6)]
+    public void Seat_TripOfTwentyFour_IsAsGoodAsASolverFound(int seed, int unmet, int inSmoke, int hauled)
+    {
+        var ask = SeatingCases.Random(seed, people: 24, shelters: 10, wishes: 8, mostSeats: 6);
+
+        var plan = SeatingPlanner.Seat(ask).Plan!;
+
+        Assert.Equal(new SeatingCost(0, unmet, inSmoke, hauled), plan.Cost);
+        Assert.Equal(plan.Cost, SeatingByHand.Cost(ask, plan.Places));
+        Assert.Null(SeatingByHand.Breaks(ask, plan.Places));
+        Assert.True(plan.IsOptimal);
+    }
+
     [Fact]
     public void Seat_AfterADropOut_MovesAsFewAsTryingEverySeating()
     {

@@ -71,6 +71,23 @@ public sealed class DrawingDeskTests
         Assert.Empty(reply.Files);
     }
 
+    // The gateway asks for a picture and goes on: a drawing on its thread would never let it.
+    [Fact]
+    public async Task IllustrateAsync_DrawingTakesItsTime_TheThreadOfWhoeverAsksGoesOn()
+    {
+        using var mayEnd = new ManualResetEventSlim();
+        using var desk = Desk((_, _) =>
+        {
+            mayEnd.Wait(Stop);
+            return [];
+        });
+
+        var asked = desk.IllustrateAsync(WithPicture, Stop);
+        mayEnd.Set();
+
+        Assert.Single((await asked).Files);
+    }
+
     [Fact]
     public async Task IllustrateAsync_TenAtOnce_DrawsNoMoreThanTwo()
     {

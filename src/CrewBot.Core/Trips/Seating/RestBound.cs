@@ -74,26 +74,59 @@ internal sealed class RestBound
         return rest;
     }
 
+    /// <summary>
+    /// How much more the rest costs at least, shelter by shelter, when the first of those that <see cref="Of"/> was asked about
+    /// sits there and not in its best place.
+    /// </summary>
+    public long[] Beyond(int first)
+    {
+        var least = _costs[first].Min();
+        return Array.ConvertAll(_costs[first], cost => cost == SeatingBound.Impossible ? cost : cost - least);
+    }
+
     /// <summary>Writes down what each shelter costs a block.</summary>
     /// <returns>How many sit already where a smoker's best place is. Two smokers may share it, so it is never added up.</returns>
     private int Fill(int block)
     {
         var costs = _costs[block];
+        var moves = _model.Moves[block];
+        var smokes = _model.Smokers[block] > 0;
         var least = int.MaxValue;
         for (var shelter = 0; shelter < costs.Length; shelter++)
         {
-            if (!_maySit(block, shelter))
+            if (_seated.Free[shelter] < _model.Size[block] || !_maySit(block, shelter))
             {
                 costs[shelter] = SeatingBound.Impossible;
                 continue;
             }
 
-            var breathing = _seated.IsSmoky(shelter) || _model.Smokers[block] > 0 ? _model.Askers[block] : 0;
-            costs[shelter] = _model.Weigh(_model.Moves[block][shelter], _seated.UnmetBy(block, shelter), breathing, 0);
-            least = Math.Min(least, _seated.IsSmoky(shelter) ? 0 : _seated.AskersIn(shelter));
+            var isSmoky = _seated.IsSmoky(shelter);
+            costs[shelter] = _model.Weigh(moves[shelter], 0, isSmoky || smokes ? _model.Askers[block] : 0, 0);
+            least = Math.Min(least, isSmoky ? 0 : _seated.AskersIn(shelter));
         }
 
-        return _model.Smokers[block] > 0 && least != int.MaxValue ? least : 0;
+        FillWishes(block, costs);
+        return smokes && least != int.MaxValue ? least : 0;
+    }
+
+    // Wishes with those who sit: one to be together costs everywhere but there, one to be apart costs there.
+    private void FillWishes(int block, long[] costs)
+    {
+        var everywhere = 0L;
+        foreach (var (other, count, isApart) in _ties[block])
+        {
+            if (_seated.At[other] is var there and not SeatedBlocks.Nowhere)
+            {
+                var unmet = _model.Weigh(0, count, 0, 0);
+                everywhere += isApart ? 0 : unmet;
+                costs[there] = Plus(costs[there], isApart ? unmet : -unmet);
+            }
+        }
+
+        for (var shelter = 0; everywhere > 0 && shelter < costs.Length; shelter++)
+        {
+            costs[shelter] = Plus(costs[shelter], everywhere);
+        }
     }
 
     private (int Other, int Count, bool IsApart) LastEarlier(int block)

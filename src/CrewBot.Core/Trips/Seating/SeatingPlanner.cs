@@ -10,7 +10,7 @@ public static class SeatingPlanner
 {
     // Places looked at: so many for every person and shelter, so that a trip of 24 in 10 shelters is answered in a tenth of a
     // second and one of 60 in 25 in less than a second. What is not proven by then carries its bound.
-    private const long EffortPerChoice = 8_000;
+    private const long EffortPerChoice = 24_000;
     private const int ChangesPerChoice = 60;
 
     /// <summary>The best seating there is, or the best that was found with a bound on what is possible.</summary>

@@ -70,9 +70,13 @@ internal sealed class SeatingSearch
     {
         var shelters = SeatingBound.SheltersFor(_model.Size.Sum(), _model, _shelters);
         var rest = shelters == SeatingBound.Impossible ? shelters : _rest.Of(_blocks);
+
+        // A wish that no seating meets may stand in both bounds, so they are not added up.
         return rest == SeatingBound.Impossible
             ? rest
-            : _model.Weigh(0, SeatingBound.HopelessWishes(_model), 0, (int)shelters) + rest;
+            : Math.Max(
+                _model.Weigh(0, SeatingBound.HopelessWishes(_model), 0, (int)shelters),
+                _model.Weigh(0, _model.AlwaysUnmet, 0, (int)shelters) + rest);
     }
 
     private void Decide(int next)
@@ -166,29 +170,32 @@ internal sealed class SeatingSearch
             return;
         }
 
-        if (BoundOf(choosy.AsSpan(next), more: 0) >= _bestCost)
+        var bound = BoundOf(choosy.AsSpan(next), more: 0);
+        if (bound >= _bestCost)
         {
             return;
         }
 
         var block = choosy[next];
         var least = like[next] < 0 ? 0 : _symmetry.Rank[_seated.At[choosy[like[next]]]];
-        foreach (var shelter in ChoicesFor(block, least))
+        var (choices, bounds) = ChoicesFor(block, least, bound);
+        for (var choice = 0; choice < choices.Length && bounds[choice].Bound < _bestCost; choice++)
         {
-            _seated.Place(block, shelter);
+            _seated.Place(block, choices[choice]);
             Seat(choosy, like, plain, next + 1);
             _seated.Take(block);
         }
     }
 
-    private int[] ChoicesFor(int block, int leastRank)
+    // The bound that was just folded says what the rest costs at least with this block in each shelter: the cheapest first.
+    private (int[] Shelters, (long Bound, int Free)[] Bounds) ChoicesFor(int block, int leastRank, long bound)
     {
-        var choices = Array.FindAll(_shelters, shelter => _symmetry.Rank[shelter] >= leastRank && MaySit(block, shelter)
+        var beyond = _rest.Beyond(block);
+        var choices = Array.FindAll(_shelters, shelter => _symmetry.Rank[shelter] >= leastRank && beyond[shelter] != SeatingBound.Impossible
             && !_symmetry.RepeatsEmpty(shelter, _seated, _comes));
-        var costs = Array.ConvertAll(choices, shelter => (
-            _model.Weigh(_model.Moves[block][shelter], _seated.UnmetBy(block, shelter), _seated.SmokeBy(block, shelter), 0), _seated.Free[shelter]));
-        Array.Sort(costs, choices);
-        return choices;
+        var bounds = Array.ConvertAll(choices, shelter => (bound + beyond[shelter], _seated.Free[shelter]));
+        Array.Sort(bounds, choices);
+        return (choices, bounds);
     }
 
     // To these every seat is the same, and there are enough: SeatRest is only reached when all fit.
