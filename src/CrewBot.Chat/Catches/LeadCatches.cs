@@ -28,15 +28,16 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
             async session => await BoardsAsync(
                 session, request, period, from, water is null ? null : await new WaterRepository(session).FindAsync(water.Name) ?? 0),
             cancellationToken);
+        var longest = board.Longest.ToList();
         var where = water is null ? "" : $" on {water.Name}";
         return board.Fish == 0
             ? Reply.Refuse($"No fish in the log for this {Word(period)}{where}.")
             : new Reply
             {
                 Headline = $"Leaders, {Word(period)}{where}: {board.Fish} fish",
-                Lines = [.. board.Longest.Take(SpeciesShown), board.MostSpecies, .. board.BestTotal, .. board.BestCondition],
+                Lines = [.. longest.Take(SpeciesShown), board.MostSpecies, .. board.BestTotal, .. board.BestCondition],
                 Figures = [CatchFigures.Count.Of(board.Fish)],
-                Reasons = [Rule, .. board.Longest.Skip(SpeciesShown)],
+                Reasons = [Rule, .. longest.Skip(SpeciesShown)],
                 Actions = ReplyAction.WhyAndShare(request),
             };
     }
