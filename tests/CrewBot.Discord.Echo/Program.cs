@@ -12,7 +12,7 @@ var options = new DiscordOptions
 };
 using var rest = new RestClient(ApiConnection.Create(), options, TimeProvider.System, NullLogger<RestClient>.Instance);
 var api = new DiscordApi(rest);
-using var intake = new InteractionIntake(new SameCard(api), NullLogger<InteractionIntake>.Instance);
+using var intake = new EventIntake(new SameCard(api), NullLogger<EventIntake>.Instance);
 var gateway = new GatewayClient(
     options, api, intake, static () => new WebSocketTransport(), TimeProvider.System, Random.Shared, NullLoggerFactory.Instance);
 await gateway.RunAsync(CancellationToken.None);

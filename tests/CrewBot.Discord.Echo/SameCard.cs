@@ -5,7 +5,7 @@ using CrewBot.Discord.Wire;
 namespace CrewBot.Discord.Echo;
 
 /// <summary>Answers everyone with one fixed card.</summary>
-internal sealed class SameCard(DiscordApi api) : IInteractionHandler
+internal sealed class SameCard(DiscordApi api) : IEventHandler
 {
     private static readonly MessageResponse Card = new(ResponseType.Message, new MessageBody
     {
@@ -17,6 +17,8 @@ internal sealed class SameCard(DiscordApi api) : IInteractionHandler
         api.AnswerAsync(
             received.Interaction.Id, received.Interaction.Token, Card, WireJson.Default.MessageResponse, [],
             TimeSpan.FromSeconds(3), cancellationToken);
+
+    public Task HandleAsync(Message message, CancellationToken cancellationToken) => Task.CompletedTask;
 
     public Task RefuseBusyAsync(ReceivedInteraction received, CancellationToken cancellationToken) => Task.CompletedTask;
 }

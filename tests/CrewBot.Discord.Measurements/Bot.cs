@@ -16,6 +16,9 @@ internal sealed class Bot : IAsyncDisposable
 
     public StandInServer Server { get; }
 
+    /// <summary>Runs since just before the process was started.</summary>
+    public Stopwatch SinceStart { get; } = Stopwatch.StartNew();
+
     public GatewaySocket Socket { get; set; } = null!;
 
     public TimeSpan Processor
@@ -46,11 +49,12 @@ internal sealed class Bot : IAsyncDisposable
         };
         start.Environment["CREWBOT_DISCORD__TOKEN"] = server.Settings.Token;
         start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
-        var process = Process.Start(start)!;
-        process.StandardInput.Close();
-        process.ErrorDataReceived += static (_, _) => { };
-        process.BeginErrorReadLine();
-        return new Bot(server, process);
+        var bot = new Bot(server, new Process { StartInfo = start });
+        bot._process.ErrorDataReceived += static (_, _) => { };
+        bot._process.Start();
+        bot._process.StandardInput.Close();
+        bot._process.BeginErrorReadLine();
+        return bot;
     }
 
     public async ValueTask DisposeAsync()

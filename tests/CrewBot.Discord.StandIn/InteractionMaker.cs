@@ -72,6 +72,17 @@ public sealed class InteractionMaker(ulong applicationId)
         });
     }
 
+    /// <summary>A message that a person writes to the bot alone.</summary>
+    public JsonObject DirectMessage(string content, string? photo = null)
+    {
+        var serial = (ulong)Interlocked.Increment(ref _number);
+        var message = StandInData.Message(1400000000000000000 + serial, StandInData.PersonId ^ 1, StandInData.PersonId, null);
+        message["author"] = StandInData.Person();
+        message["content"] = content;
+        message["attachments"] = photo is null ? new JsonArray() : new JsonArray(File(photo));
+        return message;
+    }
+
     public JsonObject UserCommand(string name, ulong target) =>
         Envelope(2, new JsonObject
         {

@@ -12,6 +12,7 @@ public sealed class AddToBox(BoxOptions options, CrewBook book) : ICommandHandle
         "box add", "Put what you own into your box; several things parted by commas",
         "/box add item:\"braid 6lb, fluorocarbon leader 8lb, 1/8oz jigging spoon\"", [options.Items])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 

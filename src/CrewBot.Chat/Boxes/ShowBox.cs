@@ -7,7 +7,10 @@ namespace CrewBot.Chat.Boxes;
 /// <summary>Answers <c>/box show</c>: what the caller, or the crew, owns.</summary>
 public sealed class ShowBox(BoxOptions options, CrewBook book) : ICommandHandler
 {
-    public CommandInfo Info { get; } = new("box show", "What is in your box, or in everybody's", "/box show whose:crew", [options.Mine]);
+    public CommandInfo Info { get; } = new("box show", "What is in your box, or in everybody's", "/box show whose:crew", [options.Mine])
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {

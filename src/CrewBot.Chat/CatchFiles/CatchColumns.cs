@@ -28,6 +28,7 @@ internal static class CatchColumns
     public const string Fate = "fate";
     public const string Note = "note";
     public const string Photo = "photo";
+    public const string PhotoHash = "photo_sha256";
     public const string LoggedAt = "logged_at";
     public const string VoidedAt = "voided_at";
 
@@ -58,6 +59,7 @@ internal static class CatchColumns
         Texts(Fate, fish => fish.Entry.Kept switch { true => "kept", false => "released", null => null }),
         Texts(Note, fish => fish.Entry.Note),
         Texts(Photo, fish => fish.Entry.Photo),
+        Texts(PhotoHash, fish => fish.Entry.PhotoHash),
         Texts(LoggedAt, fish => Text(fish.Entry.LoggedAt.ToUniversalTime())),
         Texts(VoidedAt, fish => Text(fish.VoidedAt?.ToUniversalTime())),
     ];

@@ -8,6 +8,8 @@ namespace CrewBot.Chat.CatchFiles;
 /// <summary>Reads the rows of a catch file with the readers of the options, so that a file may say what a person may say.</summary>
 internal sealed class RowReader(CatchOptions options, TradeKnowledge knowledge, Request request)
 {
+    private const int HashDigits = 64;
+
     private static readonly NameReader Names = new("a name");
     private static readonly FreeTextReader Photos = new("a link to a photo");
 
@@ -69,6 +71,14 @@ internal sealed class RowReader(CatchOptions options, TradeKnowledge knowledge, 
         Kept = Value(row, CatchColumns.Fate, options.Fate.Reader),
         Note = Text(row, CatchColumns.Note, options.Note.Reader),
         Photo = Text(row, CatchColumns.Photo, Photos),
+        PhotoHash = Hash(row),
+    };
+
+    private static string? Hash(CsvRow row) => row[CatchColumns.PhotoHash] switch
+    {
+        null => null,
+        { Length: HashDigits } digits when digits.All(char.IsAsciiHexDigit) => digits.ToLowerInvariant(),
+        { } other => throw new FormatException($"{CatchColumns.PhotoHash} {Quoting.Quote(other)} is no SHA-256: give its {HashDigits} hexadecimal digits or leave it out."),
     };
 
     private string? Text(CsvRow row, string column, OptionReader<string> reader) =>

@@ -15,6 +15,7 @@ public sealed class BestCatches(CatchOptions options, TradeKnowledge knowledge, 
         "catch best", "The longest of each species, yours or another angler's", "/catch best species:walleye",
         [options.OtherSpecies, options.Angler])
     {
+        FromAnywhere = true,
         OnPerson = new("Best fish", options.Angler),
     };
 

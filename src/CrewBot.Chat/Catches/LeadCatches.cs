@@ -16,7 +16,10 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
 
     public CommandInfo Info { get; } = new(
         "catch leaders", "The crew's boards for a season, month or day, or for a water", "/catch leaders span:month",
-        [options.Span, options.Water]);
+        [options.Span, options.Water])
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {

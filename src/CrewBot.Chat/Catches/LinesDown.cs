@@ -12,6 +12,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
         "lines down", "Your lines are in the water: line-hours count from here", "/lines down lines:2 presentation:\"jigging spoon\"",
         [options.Lines, options.Presentation, options.Water, options.Mood, options.Depth, options.When, options.More])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 

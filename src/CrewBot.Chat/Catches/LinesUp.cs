@@ -12,6 +12,7 @@ public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandl
     public CommandInfo Info { get; } = new(
         "lines up", "Your lines are out of the water: line-hours stop", "/lines up when:\"10 min ago\"", [options.When])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 

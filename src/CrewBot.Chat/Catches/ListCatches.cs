@@ -11,7 +11,10 @@ public sealed class ListCatches(CatchOptions options, TradeKnowledge knowledge, 
     private const int UsuallyShown = 7;
 
     public CommandInfo Info { get; } = new(
-        "catch list", "The newest entries, the crew's or yours", "/catch list whose:mine", [options.Mine, options.Most]);
+        "catch list", "The newest entries, the crew's or yours", "/catch list whose:mine", [options.Mine, options.Most])
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {

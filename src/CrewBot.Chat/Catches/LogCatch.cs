@@ -17,6 +17,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         "catch log", "Log one fish; only the species is needed", "/catch log species:walleye length:22.5in depth:24ft fate:released",
         [options.Species, options.Ask, .. options.Details, options.Poster])
     {
+        FromAnywhere = true,
         Writes = true,
         Shorthand = shorthand,
         Word = "log",

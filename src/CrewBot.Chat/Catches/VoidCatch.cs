@@ -11,6 +11,7 @@ public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, Cr
     public CommandInfo Info { get; } = new(
         "catch void", "Let an entry of yours no longer count; it stays in the history", "/catch void catch:41", [options.Number])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 

@@ -13,6 +13,9 @@ public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Un
     /// <summary>What the person is called; the platform's id while nobody said.</summary>
     public string Name { get; init; } = Member;
 
+    /// <summary>The crew was not named, and is the one of several that they wrote in last.</summary>
+    public bool HasOtherCrews { get; init; }
+
     /// <summary>Where their clock stands.</summary>
     public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
 

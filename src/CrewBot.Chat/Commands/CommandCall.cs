@@ -12,6 +12,9 @@ public sealed record CommandCall(
     /// <summary>Where it was given, a place that posts can go to: a channel, or the terminal's own word; null where there is none.</summary>
     public string? Place { get; init; }
 
+    /// <summary>Given in a direct message. The caller's crew is then the one that they belong to, as far as that is known.</summary>
+    public bool IsDirect { get; init; }
+
     /// <summary>Options that the circumstances give, such as the time of a message: they give way to what the person says.</summary>
     public IReadOnlyDictionary<string, string> Given { get; init; } = new Dictionary<string, string>();
 

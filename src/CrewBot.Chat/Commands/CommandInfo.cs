@@ -14,6 +14,15 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// <summary>Answers in a direct message too: it needs no crew.</summary>
     public bool NeedsNoCrew { get; init; }
 
+    /// <summary>
+    /// Answers in a direct message too, for the crew that the asker belongs to: what one person on the ice wants of it, as
+    /// opposed to what the crew settles together in a channel.
+    /// </summary>
+    public bool FromAnywhere { get; init; }
+
+    /// <summary>Whether it answers outside a crew's own chat.</summary>
+    public bool WorksDirectly => NeedsNoCrew || FromAnywhere;
+
     /// <summary>The least role that may call it.</summary>
     public Role Role { get; init; } = Role.Member;
 

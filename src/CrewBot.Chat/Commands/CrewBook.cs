@@ -24,11 +24,16 @@ public sealed class CrewBook : IAsyncDisposable
     /// <summary>The book in a file.</summary>
     public static CrewBook At(string path) => new(path);
 
+    // A question alone makes no file.
+    private bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
+
+    /// <summary>Whether there is a place to store anything.</summary>
+    public bool HasPlace => _path is not null;
+
     /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
     public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken)
     {
-        // A question alone makes no file.
-        if (caller.Crew is not { } crew || _path is null || (_database is null && !File.Exists(_path)))
+        if (caller.Crew is not { } crew || HoldsNothing)
         {
             return caller;
         }
@@ -42,6 +47,25 @@ public sealed class CrewBook : IAsyncDisposable
         {
             // What needs no database works on; what needs it will say why it can't.
             return caller;
+        }
+    }
+
+    /// <summary>The crews that a person has written in, the latest first; none without a database.</summary>
+    public async Task<IReadOnlyList<string>> CrewsOfAsync(string person, CancellationToken cancellationToken)
+    {
+        if (_path is null || (_database is null && !File.Exists(_path)))
+        {
+            return [];
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return await database.CrewsOfAsync(person, cancellationToken);
+        }
+        catch (StorageException)
+        {
+            return [];
         }
     }
 
@@ -61,6 +85,27 @@ public sealed class CrewBook : IAsyncDisposable
     {
         var database = await OpenAsync(cancellationToken);
         return await database.ReadAsync(request.Caller.Crew!, ask, cancellationToken);
+    }
+
+    /// <summary>
+    /// Asks about the caller's crew what is good to know but not needed: without a crew, or a database that can be read, there
+    /// is another answer.
+    /// </summary>
+    public async Task<T> ReadOrAsync<T>(Request request, Func<CrewSession, Task<T>> ask, T otherwise, CancellationToken cancellationToken)
+    {
+        if (request.Caller.Crew is null || HoldsNothing)
+        {
+            return otherwise;
+        }
+
+        try
+        {
+            return await ReadAsync(request, ask, cancellationToken);
+        }
+        catch (StorageException)
+        {
+            return otherwise;
+        }
     }
 
     /// <summary>

@@ -6,6 +6,8 @@ namespace CrewBot.Chat.Commands;
 /// <summary>Takes a call to its handler: checks who asks, reads the options, answers faults in a line.</summary>
 public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Dispatcher> logger)
 {
+    private const string OneOfSeveral = "For the crew you wrote in last: you belong to others too.";
+
     /// <summary>Answers one call.</summary>
     /// <returns>The handler's reply, or a refusal; throws only when cancelled.</returns>
     public async Task<Reply> AnswerAsync(CommandCall call, CancellationToken cancellationToken)
@@ -17,7 +19,11 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
 
         try
         {
-            return await AnswerAsync(call with { Caller = await book.WithSettingsAsync(call.Caller, cancellationToken) }, handler, cancellationToken);
+            var caller = await book.WithSettingsAsync(call.Caller, cancellationToken);
+            var reply = await AnswerAsync(call with { Caller = caller }, handler, cancellationToken);
+            return caller.HasOtherCrews && !handler.Info.NeedsNoCrew && reply.Problem is null
+                ? reply with { Lines = [.. reply.Lines, OneOfSeveral] }
+                : reply;
         }
         catch (StorageException refused)
         {
@@ -56,9 +62,11 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
             return Reply.Refuse($"/{info.Path} is for a crew's {info.Role.ToString().ToLowerInvariant()}.");
         }
 
-        if (call.Caller.Crew is null && !info.NeedsNoCrew)
+        if (!info.NeedsNoCrew && (call.Caller.Crew is null || (call.IsDirect && !info.FromAnywhere)))
         {
-            return Reply.Refuse($"/{info.Path} works inside a crew's own chat, not in a direct message.");
+            return Reply.Refuse(info.FromAnywhere
+                ? $"/{info.Path} needs a crew: log something in your crew's own chat once, then it works in a direct message too."
+                : $"/{info.Path} works inside a crew's own chat, not in a direct message.");
         }
 
         if (info.Writes && await book.FirstAnswerAsync(call, cancellationToken) is { } first)

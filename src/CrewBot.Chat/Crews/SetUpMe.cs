@@ -9,6 +9,7 @@ public sealed class SetUpMe(CrewOptions options, CrewBook book) : ICommandHandle
     public CommandInfo Info { get; } = new(
         "crew me", "Your own units, whatever the crew speaks in", "/crew me units:metric", [options.Units])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 

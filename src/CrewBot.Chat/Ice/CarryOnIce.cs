@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
@@ -15,9 +16,12 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         "ice carry", "What a load asks of the ice, beside what was measured at that spot today",
         "/ice carry water:\"Loon Basin\" spot:\"north bay\" people:6 shelter:cabin stay:1h warmest:20F",
         [
-            options.Water, options.Spot, options.People, options.Shelter, options.Machine, options.Weight, options.Stay, options.Warmest, options.Air,
-            options.Permitted,
-        ]);
+            options.Water, options.Spot, options.People, options.Shelter, options.Machine, options.Weight, options.Stay, options.Warmest,
+            options.FreezingSince, options.Air, options.Permitted,
+        ])
+    {
+        FromAnywhere = true,
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.ReadAsync(request, session => CarryAsync(request, session), cancellationToken);
@@ -40,17 +44,25 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             return Reply.Refuse(fault);
         }
 
-        var load = read.Value!;
-        var air = new AirSince(
-            request.TryGet(options.Warmest, out var warmest) ? warmest : null, null, request.TryGet(options.Air, out var present) ? present : null);
+        var (load, air) = (read.Value!, AirOf(request));
+        if (air.FreezingSince > request.At)
+        {
+            return Reply.Refuse("freezing-since: that is in the future. Give since when it has been below freezing, such as freezing-since:\"5h ago\".");
+        }
+
         var rules = new IceRuleRepository(session);
         var requirement = Requirement.For(
             load, await rules.AuthorityAsync(), await rules.FiguresAsync(), request.GetOr(options.Permitted, false), air, request.At);
-        var picture = await new WaterRepository(session).FindAsync(water) is { } id
-            ? await IcePicture.ReadAsync(session, id, request.At)
-            : new IcePicture([], []);
-        return AnswerOf(request, load, CarryAnswer.Of(requirement, picture.At(spot, air, request.At)), spot is null ? water : $"{water}, {spot}");
+        var standing = await new WaterRepository(session).FindAsync(water) is { } id
+            ? await IcePicture.StandingAsync(session, id, spot, air, request.At)
+            : CombinedReports.At([], spot, air, request.At);
+        return AnswerOf(request, load, CarryAnswer.Of(requirement, standing), spot is null ? water : $"{water}, {spot}");
     }
+
+    private AirSince AirOf(Request request) => new(
+        request.TryGet(options.Warmest, out var warmest) ? warmest : null,
+        request.TryGet(options.FreezingSince, out var since) ? since.From(request.At, request.Caller.Zone) : null,
+        request.TryGet(options.Air, out var present) ? present : null);
 
     private Reply AnswerOf(Request request, IceLoad load, CarryAnswer answer, string place)
     {
@@ -72,8 +84,18 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
                 .. load.IsRoadVehicle ? (string[])[IceCautions.Vehicle] : load.Stands ? [IceCautions.Crowd] : [],
                 .. IceCautions.Of(isBad),
             ],
-            Actions = ReplyAction.WhyAndShare(request),
+            Actions = [.. standing.AsksAirSince is { } measured ? AirButtons(request, measured) : [], .. ReplyAction.WhyAndShare(request)],
         };
+    }
+
+    // What keeps most answers back is said with one press.
+    private IEnumerable<ReplyAction> AirButtons(Request request, DateTimeOffset measured)
+    {
+        ReplyAction Since(string label, string since) => new(
+            label, ActionKind.Run, request.Path, new Dictionary<string, string>(request.Written) { [options.FreezingSince.Name] = since });
+        yield return Since("Froze the last 24 h", "24h ago");
+        yield return Since("Froze since measured", measured.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
+        yield return ReplyAction.Form("Other air", request.Path, request.Written, options.FreezingSince, options.Warmest, options.Air);
     }
 
     private static string VerdictOf(Request request, CarryAnswer answer) => answer.Verdict switch
@@ -87,7 +109,15 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
     // Where to stay off, a thickness is only a temptation.
     private static IEnumerable<string> BadNewsLines(Request request, IceStanding standing) => standing.Blocking
         .Take(MostBadNews)
-        .Select(bad => $"Bad news #{bad.Number}{(bad.Spot is { } spot ? $" at {spot}" : ", no spot named")}: {string.Join(", ", bad.Hazards.Select(IceWords.Of).DefaultIfEmpty("thin or weak ice"))}, {IceShow.Age(request.At - (bad.MeasuredAt ?? bad.FiledAt))}.");
+        .Select(bad => $"{NameOf(bad)}: {IceWords.Against(bad.Hazards)}, {IceShow.Age(request.At - (bad.MeasuredAt ?? bad.FiledAt))}.");
+
+    private static string NameOf(IceReport bad) => bad switch
+    {
+        { IsPartners: true, Spot: null } => "Bad news of a partner crew, which does not share the spot",
+        { IsPartners: true } => $"Bad news of a partner crew at {bad.Spot}",
+        { Spot: null } => $"Bad news #{bad.Number}, no spot named",
+        _ => $"Bad news #{bad.Number} at {bad.Spot}",
+    };
 
     private static IEnumerable<string> FigureLines(Request request, CarryAnswer answer)
     {
@@ -101,7 +131,9 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         yield return $"Asked for: {IceShow.Required(asked, request.Units)} of new clear ice: {RuleOf(request, requirement.Figures[0])}.";
         yield return standing is { Least: { } least, Governing: { } governing }
             ? $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}{SpreadOf(request, standing)}."
-            : $"Measured: {standing.Why!.ToString(request.Show)}. /ice report files a measurement; warmest:20F says how warm it has been.";
+            : standing.AsksAirSince is { } measured
+            ? $"Measured {IceShow.Age(request.At - measured)}. Has it been below freezing since? Press a button, or add warmest:20F (of the last 24 h) or freezing-since:08:00."
+            : $"Measured: {standing.Why!.ToString(request.Show)}. /ice report files a measurement.";
         yield return "The figure is for uniform, clear, sound ice, and yours may be none of these.";
     }
 

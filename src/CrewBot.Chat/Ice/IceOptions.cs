@@ -102,6 +102,9 @@ public sealed class IceOptions(TradeKnowledge knowledge)
     public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
         "warmest", "The warmest air of the last 24 hours", QuantityReaders.Air);
 
+    public CommandOption<Moment> FreezingSince { get; } = CommandOption.Optional(
+        "freezing-since", "Since when the air has stayed below freezing", new MomentReader());
+
     public CommandOption<DayList> Days { get; } = CommandOption.Optional(
         "days", "Each day's max/min, oldest first: 20/5 18/2 25/-3F", new DayListReader());
 

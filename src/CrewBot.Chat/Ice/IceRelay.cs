@@ -39,7 +39,8 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
         var channels = await _followers.ToldAsync(now.Number);
         foreach (var channel in channels)
         {
-            var card = CardOf(now, channel);
+            // Whoever shares no more is corrected all the same, and learns nothing else of the place.
+            var card = CardOf(now, channel with { ShowsSpot = channel.ShowsSpot && (channel.MayLearnMore || IsOfTheSamePlace(before, now)) });
             await SayAsync(now.Number, channel, card with
             {
                 Headline = $"Corrected: {card.Headline}",
@@ -88,6 +89,10 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
 
     private Task SayAsync(long number, IceChannel channel, Reply card, PostManner? manner = null) =>
         _posts.SayAsync(KeyOf(number, channel.Channel), channel.Channel, ReplyJson.Write(card), request.At, manner);
+
+    private static bool IsOfTheSamePlace(FiledIce before, FiledIce now) =>
+        (before.Entry.Spot, before.Entry.Page.From, before.Entry.Page.Note, before.Entry.Page.Quote)
+        == (now.Entry.Spot, now.Entry.Page.From, now.Entry.Page.Note, now.Entry.Page.Quote);
 
     private string[] StruckOf(FiledIce before, IceChannel channel) => [$"{Place(before, channel)}: {IceSheet.Found(before, water, request.Units)}"];
 

@@ -44,11 +44,12 @@ internal static class IceSheet
     }
 
     /// <summary>The least that holes count as, by which rule: "3 in (7.6 cm) of clear ice".</summary>
-    public static string ClearText(IReadOnlyList<IceSection> holes, CrewUnits units)
-    {
-        var least = holes.MinBy(hole => hole.Effective.Nanometers)!.Effective;
-        return $"{IceShow.Measured(least, units)} of clear ice{(holes.All(hole => hole.IsClear) ? "" : $" ({HalfRule})")}";
-    }
+    public static string ClearText(IReadOnlyList<IceSection> holes, CrewUnits units) =>
+        ClearText(holes.MinBy(hole => hole.Effective.Nanometers)!.Effective, holes.All(hole => hole.IsClear), units);
+
+    /// <summary>The least that something counts as; by which rule, unless all of it was clear.</summary>
+    public static string ClearText(Length least, bool wasClear, CrewUnits units) =>
+        $"{IceShow.Measured(least, units)} of clear ice{(wasClear ? "" : $" ({HalfRule})")}";
 
     /// <summary>Whether a thickness was given that may be shown.</summary>
     public static bool IsNumbered(FiledIce filed, string water) =>
@@ -83,6 +84,11 @@ internal static class IceSheet
     /// <summary>One line on a board.</summary>
     public static string Line(FiledIce filed, string water, Request request) =>
         $"#{filed.Number} {filed.Entry.Spot ?? "no spot named"}{(filed.ClosedReason is null ? "" : " (bad news, closed)")}: {Found(filed, water, request.Units)}. {Source(filed)}, {Age(filed, request.At)}.";
+
+    /// <summary>One line on a board about bad news: what is against the ice of a partner's, without a number.</summary>
+    public static string Standing(FiledIce filed, string water, Request request) => filed.IsPartners
+        ? $"{filed.Entry.Spot ?? "somewhere on it, the spot is not shared"}: {IceWords.Against(filed.Entry.Page.Hazards)}. A partner crew's, {Source(filed)}, {Age(filed, request.At)}."
+        : Line(filed, water, request);
 
     public static Length LeastOf(IceReport report) => report.Holes.Select(hole => hole.Effective).MinBy(thickness => thickness.Nanometers);
 

@@ -40,4 +40,7 @@ public static class IceWords
     public static string Of(IceKind kind) => Kinds.First(known => known.Value == kind).Word;
 
     public static string Of(IceHazard hazard) => Hazards.First(known => known.Value == hazard).Word;
+
+    /// <summary>What is against the ice, without a number: where to stay off, a thickness is only a temptation.</summary>
+    public static string Against(IReadOnlyList<IceHazard> hazards) => string.Join(", ", hazards.Select(Of).DefaultIfEmpty("thin or weak ice"));
 }

@@ -13,6 +13,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
         "ice report", "File what you measured or saw on the ice", "/ice report water:\"Loon Basin\" spot:\"north bay\" clear:5in white:2in",
         [options.Water, options.Ask, .. options.Details])
     {
+        FromAnywhere = true,
         Writes = true,
         Shorthand = shorthand,
         Word = "ice",

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
@@ -41,7 +42,7 @@ internal sealed class LearnAnswer(
                     .. Understanding.Of(request, isAssumed ? [$"{species.Name}, what you catch most"] : []),
                 ],
                 Figures = [.. Figures(shown)],
-                Reasons = [.. Reasons(shown)],
+                Reasons = new WhenRead<string>(() => Reasons(shown)),
                 Pictures = [Picture.Of("learned", request, () => Pictured(shown))],
                 Actions = [ReplyAction.Picture(request), .. ReplyAction.WhyAndShare(request)],
             };
@@ -68,7 +69,7 @@ internal sealed class LearnAnswer(
             var (tally, limits) = (place.Cell.Tally, ExactPoisson.Limits(place.Cell.Tally, Confidence)!.Value);
             return new PicturedInterval(
                 Capital(NameOf(_ways, place)),
-                $"{LearnWords.Number(tally.Rate!.Value.PerLineHour)} a line-hour, {tally.Fish} fish in {LearnWords.Hours(tally)} line-hours",
+                $"{tally.Rate!.Value} a line-hour, {tally.Fish} fish in {tally.HoursInWords} line-hours",
                 limits.Low.PerLineHour, tally.Rate.Value.PerLineHour, limits.High.PerLineHour);
         }).ToList();
         return new($"{title}. {string.Join("; ", shown.Take(MostPictured).Select(place => LearnWords.Row(place, NameOf(_ways, place))))}.", title, "fish a line-hour, each with its 95 % interval", rows);
@@ -76,7 +77,7 @@ internal sealed class LearnAnswer(
 
     private string TryNext(RankedCell next)
     {
-        var hours = next.Cell.Tally.LineTime.Hours > 0 ? $"{LearnWords.Hours(next.Cell.Tally)} line-hours so far" : "not fished yet";
+        var hours = next.Cell.Tally.LineTime.Hours > 0 ? $"{next.Cell.Tally.HoursInWords} line-hours so far" : "not fished yet";
         return $"Try next: {NameOf(_ways, next)} ({hours}): {LearnWords.Chance(next.ChanceOverFirst)} that it beats {NameOf(_ways, _ways.Ranking.Cells[0])}.";
     }
 
@@ -85,7 +86,7 @@ internal sealed class LearnAnswer(
         var unrecorded = _ways.Unrecorded;
         if (unrecorded.LineTime.Hours > 0)
         {
-            yield return $"Left out: {LearnWords.Hours(unrecorded)} line-hours and {unrecorded.Fish} fish without {string.Join(" or ", by.Where(CanBeMissing).Select(Word))}: give it with /lines down.";
+            yield return $"Left out: {unrecorded.HoursInWords} line-hours and {unrecorded.Fish} fish without {string.Join(" or ", by.Where(CanBeMissing).Select(Word))}: give it with /lines down.";
         }
 
         var without = record.Log.WithoutHours.Count(fish => by.Contains(EffortDimension.Species) || fish.Species == species.Key);
@@ -138,7 +139,7 @@ internal sealed class LearnAnswer(
         yield return "In brackets: the exact 95 % Poisson interval (Garwood 1936). It takes fish to come one by one: a rough guide where they school or a bag limit stopped you.";
         if (_ways.Bunching > NoticeablyBunched)
         {
-            yield return $"Fish came in bunches: each counts for 1/{LearnWords.Number(_ways.Bunching)} of one when sureness is weighed.";
+            yield return $"Fish came in bunches: each counts for 1/{_ways.Bunching.ToString("0.0", CultureInfo.InvariantCulture)} of one when sureness is weighed.";
         }
     }
 

@@ -11,23 +11,26 @@ public sealed class LearnCatches(LearnOptions options, TradeKnowledge knowledge,
 {
     public CommandInfo Info { get; } = new(
         "catch learn", "What worked for this crew: fish per line-hour, how sure it is, and what to try next",
-        "/catch learn species:walleye by:presentation span:season", options.All);
+        "/catch learn species:walleye by:presentation span:season", options.All)
+    {
+        FromAnywhere = true,
+    };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
         var period = request.GetOr(options.Span, Period.Season);
         var from = PeriodReader.StartOf(period, request.At, request.Caller.Zone);
         var water = request.GetOr(options.Water, null!);
+        var by = request.GetOr(options.By, [EffortDimension.Presentation]).Distinct().ToList();
+        var named = request.GetOr(options.Species, null!);
         var record = await book.ReadAsync(
             request,
             async session => await FishingRecord.ReadAsync(
-                session, from, request.At, water is null ? null : await new WaterRepository(session).FindAsync(water.Name) ?? 0),
+                session, from, request.At, water is null ? null : await new WaterRepository(session).FindAsync(water.Name) ?? 0,
+                by.Contains(EffortDimension.Species) ? null : named?.Key),
             cancellationToken);
         Mood? mood = request.TryGet(options.Mood, out var said) ? said : null;
-        var species = request.TryGet(options.Species, out var named)
-            ? named
-            : record.Log.Species.Where(knowledge.Species.Has).Select(key => knowledge.Species[key]).FirstOrDefault();
-        var by = request.GetOr(options.By, [EffortDimension.Presentation]).Distinct().ToList();
+        var species = named ?? record.Log.Species.Where(knowledge.Species.Has).Select(key => knowledge.Species[key]).FirstOrDefault();
         return species is null
             ? Reply.Refuse($"No fish in counted line-hours for {Words(period, water)}. /lines down and /lines up count them; fish logged in between make the rates.")
             : new LearnAnswer(request, knowledge, record, species, by, mood, Words(period, water), !request.Has(options.Species)).Give();

@@ -15,6 +15,12 @@ public static class LearnFigures
     public static readonly FigureKey<double> Without = new("rate.fish-without-hours", "", "fish caught while no line-hours were counted: in no rate", x => x);
     public static readonly FigureKey<double> Bunching = new("rate.bunching", "", "how bunched the fish came: 1 is one by one", x => x);
 
+    /// <summary>The crew's own numbers on a presentation; none when nobody fished it.</summary>
+    internal static IEnumerable<Figure> Of(CrewExperience? experience, string presentation) =>
+        experience?.Ways.GetValueOrDefault(presentation) is { Tally: { Rate: { } rate } tally } known
+            ? [Rate.Of(rate), Believed.Of(known.Posterior.Mean), Fish.Of(tally.Fish), Hours.Of(tally.LineTime.Hours)]
+            : [];
+
     /// <summary>Every key, in the order of the docs.</summary>
     public static IReadOnlyList<FigureKey> All { get; } = [Rate, RateLow, RateHigh, Believed, Fish, Hours, Without, Bunching];
 }

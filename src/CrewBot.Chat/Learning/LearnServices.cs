@@ -9,6 +9,7 @@ internal static class LearnServices
     public static IServiceCollection AddLearning(this IServiceCollection services)
     {
         services.AddSingleton<LearnOptions>();
+        services.AddSingleton<ExperienceDesk>();
         services.AddSingleton<ICommandHandler, LearnCatches>();
         return services;
     }

@@ -11,14 +11,6 @@ internal static class LearnWords
 {
     private const double Confidence = 0.95;
 
-    /// <summary>A rate with two figures, as much as it bears: "1.4", "0.62", "0.031".</summary>
-    public static string Number(double rate) => rate.ToString(
-        rate switch { >= 10 => "0", >= 0.995 => "0.0", >= 0.0995 or 0 => "0.00", _ => "0.000" }, CultureInfo.InvariantCulture);
-
-    /// <summary>Hours: whole from ten.</summary>
-    public static string Hours(Tally tally) =>
-        tally.LineTime.Hours.ToString(tally.LineTime.Hours >= 10 ? "0" : "0.0", CultureInfo.InvariantCulture);
-
     /// <summary>A cell with its numbers: "jigging spoon: 1.4 a line-hour (likely 1.1 to 1.8), 43 fish in 31 line-hours".</summary>
     public static string Row(RankedCell place, string name) => $"{name}: {Numbers(place.Cell.Tally)}";
 
@@ -26,7 +18,7 @@ internal static class LearnWords
     public static string Numbers(Tally tally)
     {
         var limits = ExactPoisson.Limits(tally, Confidence)!.Value;
-        return $"{Number(tally.Rate!.Value.PerLineHour)} a line-hour (likely {Number(limits.Low.PerLineHour)} to {Number(limits.High.PerLineHour)}), {tally.Fish} fish in {Hours(tally)} line-hours";
+        return $"{tally.Rate} a line-hour (likely {limits.Low} to {limits.High}), {tally.Fish} fish in {tally.HoursInWords} line-hours";
     }
 
     /// <summary>What a cell was, as an angler would say it: "jigging spoon, negative, 20 to 30 ft (6.1 to 9.1 m), midday".</summary>

@@ -25,6 +25,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
     public CommandInfo Info { get; } = new(
         "crew privacy", "What this crew's log holds on you: show it, take it with you, erase it", "/crew privacy do:show", [Wish, Confirm])
     {
+        FromAnywhere = true,
         Writes = true,
     };
 
@@ -79,6 +80,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
         foreach (var name in names)
         {
             await repository.ForgetMentionsAsync(NamingPosts.AsWritten(name), Erased);
+            await repository.ForgetQuotesAsync(name);
         }
 
         var posts = await NamingPosts.RewordAsync(session, names, request.At);

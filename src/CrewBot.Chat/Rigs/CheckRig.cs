@@ -2,6 +2,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Chat.Lines;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
+using CrewBot.Storage.Breaks;
 using UnitsNet;
 
 namespace CrewBot.Chat.Rigs;
@@ -12,6 +13,7 @@ public sealed class CheckRig : ICommandHandler
     private const int MostFaultsShown = 4; // a phone shows eight lines, and four follow
 
     private readonly TradeKnowledge _knowledge;
+    private readonly CrewBook _book;
     private readonly RigOptions _options;
     private readonly CommandOption<LineSpec> _mainline;
     private readonly CommandOption<LineSpec> _leader;
@@ -22,9 +24,9 @@ public sealed class CheckRig : ICommandHandler
     private readonly CommandOption<HookRating> _hook;
     private readonly CommandOption<Species> _species;
 
-    public CheckRig(TradeKnowledge knowledge, RigOptions options)
+    public CheckRig(TradeKnowledge knowledge, RigOptions options, CrewBook book)
     {
-        (_knowledge, _options) = (knowledge, options);
+        (_knowledge, _options, _book) = (knowledge, options, book);
         var knots = new RecordReader<Knot>(knowledge.Knots, "a knot");
         _mainline = CommandOption.Required("mainline", "Line on the reel", new LineSpecReader(knowledge, needsTest: true));
         _leader = CommandOption.Optional("leader", "Leader, with its length if you know it", new LineSpecReader(knowledge, needsTest: true));
@@ -47,10 +49,12 @@ public sealed class CheckRig : ICommandHandler
 
     public CommandInfo Info { get; }
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
         var assumed = new List<string>();
-        var rig = Tied(request, assumed);
+        var tied = Tied(request, assumed);
+        var parted = await _book.ReadOrAsync(request, session => new BreakOffRepository(session).MeasuredAsync(), [], cancellationToken);
+        var (rig, own) = OwnKnots.In(tied, new CrewKnots(parted));
         var situation = new RigSituation
         {
             Species = request.GetOr(_species, null!),
@@ -60,7 +64,7 @@ public sealed class CheckRig : ICommandHandler
             Water = request.GetOr(_options.Water, Temperature.FromDegreesCelsius(4)),
         };
         var verdict = RigChecker.Check(rig, situation);
-        return Task.FromResult(Answer(request, rig, situation, verdict, assumed));
+        return Answer(request, rig, own, situation, verdict, assumed);
     }
 
     private TiedRig Tied(Request request, List<string> assumed)
@@ -93,17 +97,19 @@ public sealed class CheckRig : ICommandHandler
     }
 
     private static Reply Answer(
-        Request request, TiedRig rig, RigSituation situation, RigVerdict verdict, List<string> assumed)
+        Request request, TiedRig rig, IReadOnlyList<OwnKnot> own, RigSituation situation, RigVerdict verdict, List<string> assumed)
     {
         var show = request.Show;
         var faults = verdict.Faults.Select(fault => $"{fault.What.ToString(show)} {fault.Fix.ToString(show)}").ToList();
-        var lines = faults.Take(MostFaultsShown).Select((fault, index) => $"{index + 1}. {fault}").ToList();
-        if (faults.Count > MostFaultsShown)
+        var shown = own.Count > 0 ? MostFaultsShown - 1 : MostFaultsShown;
+        var lines = faults.Take(shown).Select((fault, index) => $"{index + 1}. {fault}").ToList();
+        if (faults.Count > shown)
         {
-            lines.Add($"And {faults.Count - MostFaultsShown} more behind Why.");
+            lines.Add($"And {faults.Count - shown} more behind Why.");
         }
 
         lines.Add($"Breaks: at {verdict.Weakest.Place}, between {show.Pulls(verdict.Weakest.Low, verdict.Weakest.High)}; {verdict.Lost}.");
+        lines.AddRange(own.Take(1).Select(knot => knot.Told));
         lines.Add($"Drag: {show.Pulls(verdict.Drag.Low, verdict.Drag.High)} on a hand scale.");
         lines.AddRange(Understanding.Of(request, assumed));
         return new Reply
@@ -115,10 +121,11 @@ public sealed class CheckRig : ICommandHandler
                 _ => $"{faults.Count} things wrong with that rig, worst first",
             },
             Lines = lines,
-            Figures = [.. Figures(rig, situation, verdict)],
+            Figures = [.. Figures(rig, situation, verdict), .. own.Take(1).SelectMany(knot => knot.Figures)],
             Reasons =
             [
-                .. faults.Skip(MostFaultsShown),
+                .. faults.Skip(shown),
+                .. own.Skip(1).Select(knot => knot.Told),
                 .. RigStrength.LinksOf(rig).Select(link => $"{RigWords.Sentence(link.Place)}: {show.Pulls(link.Low, link.High)}"),
                 "The smallest link rules; knots don't multiply. Ranges count against the label; drag is a quarter to a third of the low end (common practice).",
             ],

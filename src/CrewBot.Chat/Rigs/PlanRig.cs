@@ -1,11 +1,12 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Learning;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 
 namespace CrewBot.Chat.Rigs;
 
 /// <summary>Answers <c>/rig plan</c>: one complete rig, up to two others, and why.</summary>
-public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlanner planner) : ICommandHandler
+public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlanner planner, ExperienceDesk experience) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
         "rig plan", "What to tie on, right now, for this fish, this depth, this mood",
@@ -16,13 +17,15 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
         OnMessage = new("Plan a rig") { Text = options.Ask, Fields = [options.Species, options.Depth, options.Mood] },
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
+    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
-        var question = RigQuestion.From(request, options);
+        var asked = RigQuestion.From(request, options);
+        var learned = await experience.OfAsync(request, asked.Ask.Species, asked.Ask.Mood, cancellationToken);
+        var question = asked with { Ask = asked.Ask with { Experience = learned } };
         var planning = planner.Plan(question.Ask);
-        return Task.FromResult(planning.Plan is { } plan
+        return planning.Plan is { } plan
             ? Answer(request, question, plan)
-            : Reply.Refuse($"No rig: {planning.Obstacle!.ToString(request.Show)}."));
+            : Reply.Refuse($"No rig: {planning.Obstacle!.ToString(request.Show)}.");
     }
 
     private Reply Answer(Request request, RigQuestion question, RigPlan plan)
@@ -37,7 +40,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
         lines.AddRange(Understanding.Of(request, question.Assumed));
         return new Reply
         {
-            Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}",
+            Headline = $"{RigWords.Sentence(ask.Species.Name)}, {RigWords.Word(ask.Mood)}, {show.Depth(ask.Depth)}: {first.Presentation.Name}{(ask.OutfishedBy(first.Presentation) is null ? "" : ", your crew's best")}",
             Lines = lines,
             Figures = new WhenRead<Figure>(() => FiguresOf(ask, plan)),
             Reasons = new WhenRead<string>(() => first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}")),
@@ -51,6 +54,7 @@ public sealed class PlanRig(RigOptions options, RigShorthand shorthand, RigPlann
     [
         .. RigFigures.Of(ask, plan.First),
         .. RigFigures.Of(plan.First, ""),
+        .. LearnFigures.Of(ask.Experience, plan.First.Presentation.Key),
         .. plan.Alternatives.SelectMany((rig, index) => RigFigures.Of(rig, $"alt{index + 1}.")),
     ];
 

@@ -47,6 +47,11 @@ public static class RigFigures
     public static readonly FigureKey<double> WaterUptake = new("line.water-uptake", "%", "water taken up at saturation, most", x => x);
     public static readonly FigureKey<Ratio> Reflectance = new("line.reflectance", "%", "light thrown back by the line's surface, straight on", x => x.Percent);
 
+    public static readonly FigureKey<double> KnotLow = new("knot.low", "%", "least share of the label that a knot leaves as the crew ties it", x => 100 * x);
+    public static readonly FigureKey<double> KnotHigh = new("knot.high", "%", "greatest share of the label that a knot leaves as the crew ties it", x => 100 * x);
+    public static readonly FigureKey<double> KnotBreaks = new("knot.break-offs", "", "the crew's measured break-offs at that knot", x => x);
+    public static readonly FigureKey<double> LikeBreaks = new("break-offs", "", "how often the crew has seen such a break", x => x);
+
     /// <summary>Every key, in the order of the docs.</summary>
     public static IReadOnlyList<FigureKey> All { get; } =
     [
@@ -54,7 +59,7 @@ public static class RigFigures
         LureWeight, LureLength, LureDiameter, WetWeight, LureHeight, HookSpacing, HookSpacingMost, SettlingSpeed, SettlingSpeedFast,
         DropTime, DropTimeFast, DropEndSpeed, BlowbackAngle, BlowbackOffset, BlowbackDepth, LineOut, WeakestLow, WeakestHigh,
         DragLow, DragHigh, StretchOfLine, LiftShare, HoleDiameter, HoleMargin, Spacing, SpoolLength, SpoolBacking, CostPerSeason,
-        WaterUptake, Reflectance,
+        WaterUptake, Reflectance, KnotLow, KnotHigh, KnotBreaks, LikeBreaks,
     ];
 
     /// <summary>The numbers of one rig.</summary>

@@ -7,7 +7,10 @@ namespace CrewBot.Chat.Trips;
 public sealed class PackTrip(TripOptions options, TripDesk desk, RigPlanner planner) : ICommandHandler
 {
     public CommandInfo Info { get; } = new(
-        "trip pack", "Your pocket card: what you bring, rigs, turn-back time, what to do in danger", "/trip pack trip:1", [options.Trip]);
+        "trip pack", "Your pocket card: what you bring, rigs, turn-back time, what to do in danger", "/trip pack trip:1", [options.Trip])
+    {
+        FromAnywhere = true,
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => desk.ReadAsync(request, scene =>
         scene.Coming.FirstOrDefault(party => scene.Contacts.Members.GetValueOrDefault(party.MemberId)?.PlatformId == request.Caller.Member) is { } party

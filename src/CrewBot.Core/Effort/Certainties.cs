@@ -24,6 +24,9 @@ public static class Certainties
                 _ => Certainty.NearlyCertain,
             };
 
+    /// <summary>Whether a chance is called likely.</summary>
+    internal static bool IsLikely(double chance) => chance >= LikelyFrom;
+
     /// <summary>Whether a cell was fished long enough to be compared.</summary>
     internal static bool HasHours(Tally tally) => tally.LineTime.Hours >= LeastLineHours;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace CrewBot.Core.Effort;
@@ -19,6 +20,9 @@ public readonly record struct Tally
     public int Fish { get; }
 
     public Duration LineTime { get; }
+
+    /// <summary>The number of line-hours: whole from ten, "31" or "4.5".</summary>
+    public string HoursInWords => LineTime.Hours.ToString(LineTime.Hours >= 10 ? "0" : "0.0", CultureInfo.InvariantCulture);
 
     /// <summary>Catch per line-hour; null when no line was down.</summary>
     public CatchRate? Rate => LineTime.Hours > 0 ? new CatchRate(Fish / LineTime.Hours) : null;

@@ -41,9 +41,9 @@ public static class CombinedReports
         // One that a thaw has voided says nothing for the ice; it may still say something against it.
         return today.Any(report => Stands(report, reports, air, now))
             ? new(LeastOf(today), today, [], null)
-            : None([], air.IsKnown
-                ? (FormattableString)$"it thawed, or may have, since it was measured: measure again"
-                : $"nobody said how warm it has been since: no answer");
+            : air.IsKnown
+                ? None([], $"it thawed, or may have, since it was measured: measure again")
+                : None([], $"nobody said how warm it has been since: no answer") with { AsksAirSince = today.Max(report => report.MeasuredAt) };
     }
 
     // Bad news without a place may be about this one; weak ice of the last day is about the whole water.
@@ -52,9 +52,13 @@ public static class CombinedReports
             && (IsWeakToday(report, now) || spot is null || report.Spot is null || SpotName.MayBeSame(report.Spot, spot)))];
 
     private static FormattableString WhyBlocked(List<IceReport> blocking, DateTimeOffset now) =>
-        blocking.FirstOrDefault(report => IsWeakToday(report, now)) is { } weak
-            ? (FormattableString)$"#{weak.Number} reports weak ice: stay off the whole water"
-            : $"#{blocking[0].Number} is bad news that nobody has closed: stay off";
+        blocking.FirstOrDefault(report => IsWeakToday(report, now)) is { } weak ? WhyWeak(weak)
+        : blocking[0].IsPartners ? (FormattableString)$"a partner crew has bad news that it has not closed: stay off"
+        : $"#{blocking[0].Number} is bad news that nobody has closed: stay off";
+
+    private static FormattableString WhyWeak(IceReport weak) => weak.IsPartners
+        ? (FormattableString)$"a partner crew reports weak ice: stay off the whole water"
+        : $"#{weak.Number} reports weak ice: stay off the whole water";
 
     private static bool IsWeakToday(IceReport report, DateTimeOffset now) =>
         report.IsWeakIce && now - (report.MeasuredAt ?? report.FiledAt) <= Fresh;

@@ -34,11 +34,14 @@ public sealed record IceReport
     /// <summary>Whether a steward closed its bad news, with a reason and a new measurement.</summary>
     public bool Closed { get; init; }
 
+    /// <summary>Whether a partner crew reported it: its number is one of theirs, and it counts only against the ice.</summary>
+    public bool IsPartners { get; init; }
+
     /// <summary>The weak kind in any of its holes; null when there is none.</summary>
     public IceKind? Weak => Holes.Select(hole => hole.Weak).FirstOrDefault(weak => weak is not null);
 
     /// <summary>Whether it says who measured what, where and when: without that it is shown and nothing is computed from it.</summary>
-    public bool CanSupport => IsMeasured && Holes.Count > 0 && Spot is not null && MeasuredAt is not null && MeasuredBy is not null;
+    public bool CanSupport => IsMeasured && !IsPartners && Holes.Count > 0 && Spot is not null && MeasuredAt is not null && MeasuredBy is not null;
 
     /// <summary>Whether it is bad news, which blocks its place: a hazard, weak ice, or less than the hard stop.</summary>
     public bool IsBadNews =>

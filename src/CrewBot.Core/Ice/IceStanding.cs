@@ -10,6 +10,9 @@ namespace CrewBot.Core.Ice;
 public sealed record IceStanding(
     Length? Least, IReadOnlyList<IceReport> Supporting, IReadOnlyList<IceReport> Blocking, FormattableString? Why)
 {
+    /// <summary>Since when somebody must say how warm it has been, where that alone is missing; null where it is not.</summary>
+    public DateTimeOffset? AsksAirSince { get; init; }
+
     /// <summary>The report that holds the least hole: whose word the figure is; null when there is none.</summary>
     public IceReport? Governing => Supporting
         .Where(report => report.Holes.Count > 0)

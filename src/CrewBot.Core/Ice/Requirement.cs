@@ -33,7 +33,7 @@ public sealed record Requirement(IReadOnlyList<IceFigure> Figures, FormattableSt
         var figures = All(load, authority, crew).Select(figure => factor == 1 ? figure : figure with
         {
             Thickness = figure.Thickness * factor,
-            Rule = $"{figure.Rule}, doubled after 6 h above freezing in the last 24 (Minnesota DNR, 24 Dec 2013)",
+            Rule = $"{figure.Rule}, doubled, for 6 h or more of the last 24 were above freezing or nobody knows that they were below (Minnesota DNR, 24 Dec 2013)",
         });
         return new([.. figures.OrderByDescending(figure => IceLength.Required(figure.Thickness))], null);
     }

@@ -1,3 +1,4 @@
+using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
 using UnitsNet;
 
@@ -43,6 +44,19 @@ public sealed record RigAsk
 
     /// <summary>The presentation to use; null leaves the choice open.</summary>
     public Presentation? Presentation { get; init; }
+
+    /// <summary>What the crew's own fishing says; it orders what is allowed and allows nothing. Null when there is none.</summary>
+    public CrewExperience? Experience { get; init; }
+
+    /// <summary>
+    /// Key of what the trade shows first of all that, by the crew's own fishing, a presentation goes ahead of; null when it
+    /// goes ahead of nothing, or was asked for.
+    /// </summary>
+    public string? OutfishedBy(Presentation presentation) => Presentation is null
+        ? Species.Presentations[Mood]
+            .TakeWhile(key => key != presentation.Key)
+            .FirstOrDefault(key => Experience?.LikelyOver(presentation.Key, key) is not null)
+        : null;
 
     /// <summary>How many sizes heavier (or, below zero, lighter) than the planner would choose.</summary>
     public int Step { get; init; }

@@ -23,6 +23,7 @@ internal sealed class RigDetails(
     public IReadOnlyList<Reason> ReasonsOf(Rig rig) =>
     [
         new("presentation", RigReasons.Presentation(ask, rig.Presentation)),
+        .. RigReasons.Crew(ask, rig.Presentation, knowledge),
         .. lines.Give(),
         .. LureReasons.Of(ask, chosen, knowledge.SplitShot),
         new("hook", HookChooser.Why(ask, rig.Presentation, rig.Hook)),

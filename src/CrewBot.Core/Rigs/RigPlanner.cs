@@ -50,7 +50,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             : new RigPlanning { Obstacle = obstacle ?? NothingSuits(ask) };
     }
 
-    /// <summary>What suits the species in this mood, best first; or just what was asked for.</summary>
+    /// <summary>What suits the species in this mood, best first by trade and crew; or just what was asked for.</summary>
     private IEnumerable<Presentation> Candidates(RigAsk ask)
     {
         if (ask.Presentation is { } wanted)
@@ -58,7 +58,8 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             return wanted.Work.ContainsKey(ask.Mood) && wanted.StartWeight.ContainsKey(ask.Species.Class) ? [wanted] : [];
         }
 
-        return ask.Species.Presentations[ask.Mood].Select(key => knowledge.Presentations[key]);
+        var shown = ask.Species.Presentations[ask.Mood];
+        return (ask.Experience?.Order(shown) ?? shown).Select(key => knowledge.Presentations[key]);
     }
 
     private Choice<Rig> Build(RigAsk ask, Presentation presentation, bool biteLeader)

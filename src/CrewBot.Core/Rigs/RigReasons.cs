@@ -17,6 +17,19 @@ internal static class RigReasons
         };
     }
 
+    /// <summary>What the crew's own fishing says of it; nothing when it says nothing.</summary>
+    public static IEnumerable<Reason> Crew(RigAsk ask, Presentation presentation, TradeKnowledge knowledge)
+    {
+        if (ask.Experience?.Told(presentation.Key) is not { } told)
+        {
+            yield break;
+        }
+
+        yield return new("your crew", ask.OutfishedBy(presentation) is { } other
+            ? $"{told}: likely more than a {knowledge.Presentations[other].Name} gives, so it goes ahead of that."
+            : (FormattableString)$"{told}.");
+    }
+
     public static FormattableString Where(RigAsk ask, Rig rig)
     {
         var mood = ask.Mood.ToString().ToLowerInvariant();

@@ -29,7 +29,7 @@ internal static class CloseCodes
         4012 => GiveUp(
             "The gateway no longer speaks version 10 (close code 4012). Update CrewBot."),
         4013 or 4014 => GiveUp(
-            $"The gateway refused the intents (close code {code}). CrewBot asks for none: check that the API base " +
+            $"The gateway refused the intents (close code {code}). CrewBot asks for direct messages alone: check that the API base " +
             "address is the right server, then update CrewBot."),
         _ => Resume($"close code {code}"),
     };

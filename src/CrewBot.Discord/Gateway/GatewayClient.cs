@@ -7,7 +7,7 @@ namespace CrewBot.Discord.Gateway;
 internal sealed class GatewayClient(
     DiscordOptions options,
     DiscordApi api,
-    InteractionIntake intake,
+    EventIntake intake,
     Func<IGatewayTransport> transports,
     TimeProvider clock,
     Random random,

@@ -11,7 +11,7 @@ internal sealed class GatewayConnection(
     ShardId shard,
     BotToken token,
     GatewaySession session,
-    InteractionIntake intake,
+    EventIntake intake,
     TimeProvider clock,
     Random random,
     ILogger log) : IDisposable
@@ -186,6 +186,9 @@ internal sealed class GatewayConnection(
             case GatewayEvents.Interaction when Read(frame, WireJson.Default.Interaction) is { } interaction:
                 intake.Offer(new ReceivedInteraction(
                     interaction, interaction.ApplicationId ?? _application, clock.GetTimestamp()));
+                break;
+            case GatewayEvents.Message when Read(frame, WireJson.Default.Message) is { GuildId: null } message:
+                intake.Offer(message);
                 break;
             case GatewayEvents.Ready when Read(frame, WireJson.Default.Ready) is { } ready:
                 _application = ready.Application?.Id;

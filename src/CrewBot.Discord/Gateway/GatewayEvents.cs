@@ -5,5 +5,6 @@ internal static class GatewayEvents
 {
     public const string Ready = "READY";
     public const string Resumed = "RESUMED";
+    public const string Message = "MESSAGE_CREATE";
     public const string Interaction = "INTERACTION_CREATE";
 }

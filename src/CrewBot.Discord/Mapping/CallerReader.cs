@@ -29,6 +29,13 @@ internal static class CallerReader
         Name = interaction.Actor is { } person ? NameOf(interaction.Member, person) : "",
     };
 
+    /// <summary>Who wrote to the bot alone, where no language is told.</summary>
+    public static Caller Read(User person, CrewUnits? units = null) => new(
+        Crew: null, person.Id?.ToString() ?? "", Role.Member, units ?? UnitsOf(UsualLocale), UsualLocale)
+    {
+        Name = NameOf(null, person),
+    };
+
     /// <summary>What a person goes by: in this server, else everywhere, else the name they log in with.</summary>
     public static string NameOf(Member? member, User person) =>
         new[] { member?.Nick, person.GlobalName, person.Username, person.Id?.ToString() }

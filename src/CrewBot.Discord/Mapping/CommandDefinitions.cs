@@ -28,7 +28,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
             Type = CommandType.Slash,
             Description = Shortening.Fit($"{family}: {verbs}", Limits.Description),
             Options = [.. commands.Select(Verb)],
-            Contexts = global ? Contexts(commands.Any(info => info.NeedsNoCrew)) : null,
+            Contexts = global ? Contexts(commands.Any(info => info.WorksDirectly)) : null,
             IntegrationTypes = global ? InstalledInGuilds : null,
         };
     }
@@ -37,7 +37,7 @@ internal sealed class CommandDefinitions(CommandCatalog catalog, French french)
     {
         Name = menu.Name,
         Type = menu.Type,
-        Contexts = global ? Contexts(menu.Info.NeedsNoCrew) : null,
+        Contexts = global ? Contexts(menu.Info.WorksDirectly) : null,
         IntegrationTypes = global ? InstalledInGuilds : null,
     };
 

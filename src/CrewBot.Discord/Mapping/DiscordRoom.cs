@@ -9,18 +9,20 @@ namespace CrewBot.Discord.Mapping;
 /// <summary>The crew's chat on Discord: registers the commands, stays connected, answers.</summary>
 public sealed class DiscordRoom : IDisposable
 {
+    // Nobody waits for the definitions; whoever writes while the process comes up waits for an answer.
+    private static readonly TimeSpan RegisterAfter = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan FinishWithin = TimeSpan.FromSeconds(10);
 
     private readonly TimeProvider _clock;
     private readonly ILogger<DiscordRoom> _log;
     private readonly RestClient _rest;
     private readonly HttpClient _files = ApiConnection.Create();
-    private readonly InteractionIntake _intake;
+    private readonly EventIntake _intake;
     private readonly GatewayClient _gateway;
     private readonly Registration _registration;
 
     public DiscordRoom(
-        DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, IPictureDrawer pictures, TimeProvider clock,
+        DiscordOptions options, CommandCatalog catalog, Dispatcher dispatcher, CrewBook book, IPictureDrawer pictures, TimeProvider clock,
         ILoggerFactory logs)
     {
         _clock = clock;
@@ -29,10 +31,14 @@ public sealed class DiscordRoom : IDisposable
         var api = new DiscordApi(_rest);
         var codec = new PressCodec(catalog, new PressMemory());
         var cards = new CardWriter(new ButtonRows(codec));
-        var router = new InteractionRouter(
-            api, catalog, dispatcher, codec, cards, options.Units, new SentFiles(_files, options.ApiBaseAddress), pictures, clock, logs.CreateLogger<InteractionRouter>());
+        var files = new SentFiles(_files, options.ApiBaseAddress);
+        var callers = new Callers(new HomeCrews(book, api, clock), options.Units, logs.CreateLogger<Callers>());
+        var router = new EventRouter(
+            new InteractionRouter(
+                api, catalog, dispatcher, codec, cards, callers, files, pictures, clock, logs.CreateLogger<InteractionRouter>()),
+            new DirectMessages(api, catalog, dispatcher, callers, cards, files, clock));
         Posts = new ChannelPosts(api, cards);
-        _intake = new InteractionIntake(router, logs.CreateLogger<InteractionIntake>());
+        _intake = new EventIntake(router, logs.CreateLogger<EventIntake>());
         _gateway = new GatewayClient(
             options, api, _intake, static () => new WebSocketTransport(), clock, Random.Shared, logs);
         _registration = new Registration(
@@ -76,6 +82,7 @@ public sealed class DiscordRoom : IDisposable
     {
         try
         {
+            await Task.Delay(RegisterAfter, _clock, stopping);
             await _registration.RunAsync(stopping);
         }
         catch (OperationCanceledException) when (stopping.IsCancellationRequested)

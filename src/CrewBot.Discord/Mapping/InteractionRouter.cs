@@ -13,16 +13,16 @@ internal sealed class InteractionRouter(
     Dispatcher dispatcher,
     PressCodec codec,
     CardWriter cards,
-    CrewUnits? units,
+    Callers callers,
     IGivenFiles files,
     IPictureDrawer pictures,
     TimeProvider clock,
-    ILogger<InteractionRouter> log) : IInteractionHandler
+    ILogger<InteractionRouter> log)
 {
     private const string OldButton = "That button is from an earlier version, or too long ago. Ask again.";
     private static readonly TimeSpan FirstAnswerWithin = TimeSpan.FromSeconds(3);
 
-    private readonly SeenInteractions _seen = new();
+    private readonly SeenEvents _seen = new();
     private readonly AnswerForm _forms = new(catalog, codec);
     private readonly Suggestions _suggestions = new(dispatcher);
     private readonly NewestOnly _suggesting = new();
@@ -81,7 +81,7 @@ internal sealed class InteractionRouter(
     private async Task OnMenuAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
         var menu = _menu.FirstOrDefault(menu => menu.Name == data.Name && menu.Type == data.Type);
-        if (menu?.On(received.Interaction, CallOf(received, menu.Info.Path, new Dictionary<string, string>())) is not { } call)
+        if (menu?.On(received.Interaction, await CallOfAsync(received, menu.Info.Path, new Dictionary<string, string>(), cancellationToken)) is not { } call)
         {
             await SayAsync(received, "That menu command is gone. Ask again with a slash command.", cancellationToken);
             return;
@@ -95,7 +95,7 @@ internal sealed class InteractionRouter(
             return;
         }
 
-        await AnswerAsync(received, call, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+        await AnswerAsync(received, () => ValueTask.FromResult(call), CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
     }
 
     private async Task OnPressAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
@@ -148,9 +148,12 @@ internal sealed class InteractionRouter(
             received.Interaction.Id, received.Interaction.Token, form, WireJson.Default.ModalResponse, [],
             TimeLeft(received), cancellationToken);
 
-    private CommandCall CallOf(ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options) =>
-        new(received.Interaction.Id.ToString(), clock.GetUtcNow(), CallerReader.Read(received.Interaction, units), path, options)
+    private async ValueTask<CommandCall> CallOfAsync(
+        ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options, CancellationToken cancellationToken) =>
+        new(
+            received.Interaction.Id.ToString(), clock.GetUtcNow(), await callers.OfAsync(received.Interaction, cancellationToken), path, options)
         {
+            IsDirect = received.Interaction.GuildId is null,
             Files = files,
             Place = received.Interaction.ChannelId?.ToString(),
         };
@@ -162,13 +165,17 @@ internal sealed class InteractionRouter(
         CardPurpose purpose,
         AnswerPlan plan,
         CancellationToken cancellationToken) =>
-        AnswerAsync(received, CallOf(received, path, options), purpose, plan, cancellationToken);
+        AnswerAsync(received, () => CallOfAsync(received, path, options, cancellationToken), purpose, plan, cancellationToken);
 
     private async Task AnswerAsync(
-        ReceivedInteraction received, CommandCall call, CardPurpose purpose, AnswerPlan plan, CancellationToken cancellationToken)
+        ReceivedInteraction received,
+        Func<ValueTask<CommandCall>> call,
+        CardPurpose purpose,
+        AnswerPlan plan,
+        CancellationToken cancellationToken)
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var reply = await dispatcher.AnswerAsync(call, cancellationToken);
+        var reply = await dispatcher.AnswerAsync(await call(), cancellationToken);
         if (purpose is CardPurpose.Picture or CardPurpose.SharedPicture)
         {
             reply = await pictures.IllustrateAsync(reply, cancellationToken);
@@ -192,7 +199,7 @@ internal sealed class InteractionRouter(
                 received.Interaction.Id,
                 async dropped => await api.AnswerAsync(
                     received.Interaction.Id, received.Interaction.Token,
-                    await _suggestions.ForAsync(data, CallerReader.Read(received.Interaction, units), dropped),
+                    await _suggestions.ForAsync(data, await callers.OfAsync(received.Interaction, dropped), dropped),
                     WireJson.Default.ChoicesResponse, [], TimeLeft(received), dropped),
                 cancellationToken);
         }

@@ -20,12 +20,15 @@ internal static class MessageReader
             message.Timestamp ?? id.CreatedAt)
         {
             Link = new Uri($"https://discord.com/channels/{place}/{channel}/{id}"),
-            Photo = (message.Attachments ?? [])
-                .Where(file => file.ContentType?.StartsWith("image/", StringComparison.Ordinal) is true)
-                .Select(file => Of(file))
-                .FirstOrDefault(),
+            Photo = PhotoOf(message),
         };
     }
+
+    /// <summary>Its first picture; null for none.</summary>
+    public static Attachment? PhotoOf(Message message) => (message.Attachments ?? [])
+        .Where(file => file.ContentType?.StartsWith("image/", StringComparison.Ordinal) is true)
+        .Select(file => Of(file))
+        .FirstOrDefault();
 
     /// <summary>A file in Chat's words; null when the platform gave no address for it.</summary>
     public static Attachment? Of(Wire.Attachment file) => Uri.TryCreate(file.Url, UriKind.Absolute, out var address)

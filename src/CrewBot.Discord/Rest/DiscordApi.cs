@@ -15,6 +15,10 @@ internal sealed class DiscordApi(RestClient rest)
     public Task<Application> GetApplicationAsync(CancellationToken cancellationToken) =>
         rest.SendAsync(new RestRequest(Routes.CurrentApplication), WireJson.Default.Application, cancellationToken);
 
+    /// <summary>A person as a guild's member; a refusal with the status 404 when they are none, or the bot is not there.</summary>
+    public Task<Member> GetMemberAsync(Snowflake guild, Snowflake person, CancellationToken cancellationToken) =>
+        rest.SendAsync(new RestRequest(Routes.GuildMember(guild, person)), WireJson.Default.Member, cancellationToken);
+
     /// <summary>Sends an interaction's first answer, which has to arrive within the given time.</summary>
     public Task AnswerAsync<T>(
         Snowflake interaction,

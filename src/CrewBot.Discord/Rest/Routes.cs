@@ -11,6 +11,13 @@ internal static class Routes
     public static readonly Route GatewayAdvice = Read("gateway/bot", "gateway/bot");
     public static readonly Route CurrentApplication = Read("applications/@me", "applications/@me");
 
+    public static Route GuildMember(Snowflake guild, Snowflake person) =>
+        new(HttpMethod.Get, "guilds/{guild}/members/{id}", $"guilds/{guild}/members/{person}")
+        {
+            Major = guild.ToString(),
+            Repetition = Repetition.Always,
+        };
+
     /// <summary>There is one direct channel with each person: opening it again finds it.</summary>
     public static readonly Route DirectChannel =
         new(HttpMethod.Post, "users/@me/channels", "users/@me/channels") { Repetition = Repetition.Always };

@@ -5,6 +5,9 @@ internal sealed record Message
 {
     public Snowflake? Id { get; init; }
     public Snowflake? ChannelId { get; init; }
+    /// <summary>The guild it was written in; null in a direct message.</summary>
+    public Snowflake? GuildId { get; init; }
+
     public User? Author { get; init; }
     public string? Content { get; init; }
     public DateTimeOffset? Timestamp { get; init; }

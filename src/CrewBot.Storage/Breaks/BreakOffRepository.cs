@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Rigs;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 
@@ -50,6 +51,6 @@ public sealed class BreakOffRepository(CrewSession session)
         session.SingleAsync<long>(CountSql, new { session.CrewId, Place = Words.Write(place), Look = Words.Write(look) });
 
     /// <summary>Every break at a knot whose pull was measured, the oldest first.</summary>
-    public Task<IReadOnlyList<MeasuredBreak>> MeasuredAsync() =>
-        session.QueryAsync<MeasuredBreak>(MeasuredSql, new { session.CrewId });
+    public Task<IReadOnlyList<PartedKnot>> MeasuredAsync() =>
+        session.QueryAsync<PartedKnot>(MeasuredSql, new { session.CrewId });
 }

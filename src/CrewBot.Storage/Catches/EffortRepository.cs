@@ -1,6 +1,7 @@
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
+using Microsoft.Data.Sqlite;
 using UnitsNet;
 
 namespace CrewBot.Storage.Catches;
@@ -18,45 +19,43 @@ public sealed class EffortRepository(CrewSession session)
     private const string FishSql = """
         SELECT member_id, species, presentation, caught_at_ms FROM catch_entry
         WHERE crew_id = @CrewId AND caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR water_id IS NULL OR water_id = @WaterId)
-            AND voided_at_ms IS NULL
+            AND (@Species IS NULL OR species = @Species) AND voided_at_ms IS NULL
         """;
 
     /// <summary>Spells that reach into a span of time, the first let down first; those still down have no end.</summary>
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public async Task<IReadOnlyList<(FishedSpell Spell, bool IsDown)>> SpellsAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-        [.. (await session.QueryAsync<SpellRow>(SpellsSql, Span(from, to, waterId))).Select(Of)];
+    public Task<IReadOnlyList<(FishedSpell Spell, bool IsDown)>> SpellsAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.QueryAsync(
+        SpellsSql,
+        new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId },
+        SpellOf);
 
     /// <summary>Fish of a span of time that count, in no order; in a water, those too of which nobody said where.</summary>
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.QueryAsync(
+    /// <param name="species">Key of the species; null for all.</param>
+    public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId, string? species) => session.QueryAsync(
         FishSql,
-        Span(from, to, waterId),
+        new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId, Species = species },
         row => new CaughtFish(row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), Instants.Read(row.GetInt64(3))));
 
-    private object Span(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-        new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId };
-
-    private static (FishedSpell Spell, bool IsDown) Of(SpellRow row)
+    private static (FishedSpell Spell, bool IsDown) SpellOf(SqliteDataReader row)
     {
-        var offset = TimeSpan.FromMinutes(row.OffsetMin);
-        var down = DateTimeOffset.FromUnixTimeMilliseconds(row.DownAtMs).ToOffset(offset);
+        var offset = TimeSpan.FromMinutes(row.GetInt64(6));
+        var down = DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(5)).ToOffset(offset);
+        var isDown = row.IsDBNull(7);
         var spell = new FishedSpell
         {
-            Angler = row.MemberId,
-            Lines = (int)row.Lines,
+            Angler = row.GetInt64(0),
+            Lines = row.GetInt32(4),
             Down = down,
-            Up = row.UpAtMs is { } up ? DateTimeOffset.FromUnixTimeMilliseconds(up).ToOffset(offset) : down,
-            Presentation = row.Presentation,
-            Mood = Words.Read<Mood>(row.Mood),
-            Depth = row.DepthNm is { } depth ? Length.FromNanometers(depth) : null,
+            Up = isDown ? down : DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(7)).ToOffset(offset),
+            Presentation = row.IsDBNull(1) ? null : row.GetString(1),
+            Mood = row.IsDBNull(2) ? null : Words.Read<Mood>(row.GetString(2)),
+            Depth = row.IsDBNull(3) ? null : Length.FromNanometers(row.GetInt64(3)),
         };
-        return (spell, row.UpAtMs is null);
+        return (spell, isDown);
     }
-
-    private sealed record SpellRow(
-        long MemberId, string? Presentation, string? Mood, long? DepthNm, long Lines, long DownAtMs, long OffsetMin, long? UpAtMs);
 }

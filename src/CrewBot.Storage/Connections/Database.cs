@@ -122,6 +122,13 @@ public sealed class Database : IAsyncDisposable
     public Task<IReadOnlyList<string>> CrewsAsync(CancellationToken cancellationToken) =>
         ReadAsync(connection => Task.FromResult(CrewNumbers.Keys(connection)), cancellationToken);
 
+    /// <summary>The keys of the crews that a person has written in, the latest first: where they belong when no crew is named.</summary>
+    /// <param name="person">The id by which the platform knows the person.</param>
+    /// <param name="cancellationToken">Stops asking.</param>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    public Task<IReadOnlyList<string>> CrewsOfAsync(string person, CancellationToken cancellationToken) =>
+        ReadAsync(connection => Task.FromResult(CrewsOfPerson.Keys(connection, person)), cancellationToken);
+
     /// <summary>Where something is still to be said, over all crews.</summary>
     /// <exception cref="StorageException">The file can't be read.</exception>
     internal Task<IReadOnlyList<PlaceDue>> AgendaAsync(CancellationToken cancellationToken) =>

@@ -16,10 +16,10 @@ public sealed class IceFollowerRepository(CrewSession session)
 
     // Both crews must name each other; a water is the same when the two have a name for it in common.
     private const string ChannelsSql = """
-        SELECT channel, MAX(shows_spot) AS shows_spot FROM (
-            SELECT channel, 1 AS shows_spot FROM ice_follower WHERE crew_id = @CrewId AND water_id = @WaterId
+        SELECT channel, MAX(shows_spot) AS shows_spot, NULLIF(MIN(partner), '') AS partner, 1 AS may_learn_more FROM (
+            SELECT channel, 1 AS shows_spot, '' AS partner FROM ice_follower WHERE crew_id = @CrewId AND water_id = @WaterId
             UNION ALL
-            SELECT follower.channel, mine.shows_spot
+            SELECT follower.channel, mine.shows_spot, mine.partner
             FROM ice_partner mine
             JOIN crew here ON here.id = mine.crew_id
             JOIN crew there ON there.key = mine.partner
@@ -31,10 +31,20 @@ public sealed class IceFollowerRepository(CrewSession session)
         ) GROUP BY channel ORDER BY channel
         """;
 
-    private const string ToldSql = "SELECT channel, shows_spot FROM ice_relay WHERE crew_id = @CrewId AND number = @Number ORDER BY channel";
+    private const string ToldSql = """
+        SELECT relay.channel, relay.shows_spot, relay.partner, relay.partner IS NULL OR EXISTS (
+            SELECT 1 FROM ice_partner mine
+            JOIN crew here ON here.id = mine.crew_id
+            JOIN crew there ON there.key = mine.partner
+            JOIN ice_partner theirs ON theirs.crew_id = there.id AND theirs.partner = here.key
+            WHERE mine.crew_id = @CrewId AND mine.partner = relay.partner AND mine.shows_spot >= relay.shows_spot
+        ) AS may_learn_more
+        FROM ice_relay relay WHERE relay.crew_id = @CrewId AND relay.number = @Number ORDER BY relay.channel
+        """;
 
     private const string NoteSql = """
-        INSERT INTO ice_relay (crew_id, number, channel, shows_spot) VALUES (@CrewId, @Number, @Channel, @ShowsSpot) ON CONFLICT DO NOTHING
+        INSERT INTO ice_relay (crew_id, number, channel, shows_spot, partner) VALUES (@CrewId, @Number, @Channel, @ShowsSpot, @Partner)
+        ON CONFLICT DO NOTHING
         """;
 
     /// <summary>A channel follows a water; a second time changes nothing.</summary>
@@ -49,15 +59,15 @@ public sealed class IceFollowerRepository(CrewSession session)
     /// <summary>The channels that are told of a report of a water now.</summary>
     public Task<IReadOnlyList<IceChannel>> ChannelsAsync(long waterId) => ReadAsync(ChannelsSql, new { session.CrewId, WaterId = waterId });
 
-    /// <summary>The channels that were told of a report.</summary>
+    /// <summary>The channels that were told of a report, those of crews that share no more among them: a correction reaches every copy.</summary>
     public Task<IReadOnlyList<IceChannel>> ToldAsync(long number) => ReadAsync(ToldSql, new { session.CrewId, Number = number });
 
     /// <summary>Notes that a channel is told of a report.</summary>
     public Task NoteAsync(long number, IceChannel channel) => session.ExecuteAsync(
-        NoteSql, new { session.CrewId, Number = number, channel.Channel, channel.ShowsSpot });
+        NoteSql, new { session.CrewId, Number = number, channel.Channel, channel.ShowsSpot, channel.Partner });
 
     private async Task<IReadOnlyList<IceChannel>> ReadAsync(string sql, object parameters) =>
-        [.. (await session.QueryAsync<ChannelRow>(sql, parameters)).Select(row => new IceChannel(row.Channel, row.ShowsSpot != 0))];
+        [.. (await session.QueryAsync<ChannelRow>(sql, parameters)).Select(row => row.ToChannel())];
 
     // By properties: what a largest of no rows is has no type that a constructor could take.
     private sealed record ChannelRow
@@ -65,5 +75,11 @@ public sealed class IceFollowerRepository(CrewSession session)
         public string Channel { get; init; } = "";
 
         public long ShowsSpot { get; init; }
+
+        public string? Partner { get; init; }
+
+        public long MayLearnMore { get; init; }
+
+        public IceChannel ToChannel() => new(Channel, ShowsSpot != 0) { Partner = Partner, MayLearnMore = MayLearnMore != 0 };
     }
 }

@@ -20,6 +20,27 @@ public sealed class IcePartnerRepository(CrewSession session)
         WHERE here.id = @CrewId AND there.key = @Partner
         """;
 
+    // The one statement that reads reports of other crews: both must name each other, and only what is bad and open comes over.
+    private const string BadNewsSql = $"""
+        WITH partner AS (
+            SELECT DISTINCT theirs.crew_id, known.water_id, theirs.shows_spot FROM ice_partner mine
+            JOIN crew here ON here.id = mine.crew_id
+            JOIN crew there ON there.key = mine.partner
+            JOIN ice_partner theirs ON theirs.crew_id = there.id AND theirs.partner = here.key
+            JOIN water_name ours ON ours.crew_id = here.id AND ours.water_id = @WaterId
+            JOIN water_name known ON known.crew_id = there.id AND known.plain = ours.plain
+            WHERE mine.crew_id = @CrewId
+        ), newest AS (
+            SELECT bad.crew_id, bad.water_id, bad.spot_plain, partner.shows_spot, MAX(bad.at_ms) AS at_ms FROM partner
+            JOIN ice_report bad ON bad.crew_id = partner.crew_id AND bad.water_id = partner.water_id AND bad.is_open = 1 AND bad.at_ms >= @FromMs
+            GROUP BY bad.crew_id, bad.water_id, bad.spot_plain
+        )
+        {IceReportRepository.Select}
+        JOIN newest ON newest.crew_id = r.crew_id AND newest.water_id = r.water_id AND newest.spot_plain = r.spot_plain
+            AND newest.shows_spot = @ShowsSpot AND r.is_open = 1 AND r.at_ms >= MIN(newest.at_ms, @DayMs)
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
     /// <summary>This crew's side of an agreement.</summary>
     /// <param name="partner">The other crew's key.</param>
     /// <param name="showsSpot">Whether they may see the exact spot.</param>
@@ -32,4 +53,38 @@ public sealed class IcePartnerRepository(CrewSession session)
     /// <summary>Whether both have agreed.</summary>
     public async Task<bool> HasAgreedAsync(string partner) =>
         await session.SingleAsync<long>(HasAgreedSql, new { session.CrewId, Partner = partner }) > 0;
+
+    /// <summary>
+    /// Bad news that partner crews have of a water and have not closed, newest first: the newest of each spot, and all of the last
+    /// day. Where a partner hides the spot, whatever could tell it is left out.
+    /// </summary>
+    /// <param name="waterId">The water, by this crew's number.</param>
+    /// <param name="from">The start of the season.</param>
+    /// <param name="day">The start of the last day.</param>
+    public async Task<IReadOnlyList<FiledIce>> BadNewsAsync(long waterId, DateTimeOffset from, DateTimeOffset day) =>
+    [
+        .. (await BadNewsAsync(waterId, from, day, showsSpot: true)).Concat((await BadNewsAsync(waterId, from, day, showsSpot: false)).Select(Hidden))
+            .OrderByDescending(filed => filed.Entry.MeasuredAt ?? filed.Entry.FiledAt),
+    ];
+
+    private async Task<IEnumerable<FiledIce>> BadNewsAsync(long waterId, DateTimeOffset from, DateTimeOffset day, bool showsSpot) =>
+        (await session.QueryAsync<IceReportRow>(
+            BadNewsSql,
+            new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from), DayMs = Instants.Write(day), ShowsSpot = showsSpot }))
+        .Select(row => row.ToFiled() with { IsPartners = true });
+
+    private static FiledIce Hidden(FiledIce filed) => filed with
+    {
+        Entry = filed.Entry with
+        {
+            Spot = null,
+            Page = filed.Entry.Page with
+            {
+                From = null,
+                Note = null,
+                Photo = null,
+                Quote = filed.Entry.Page.Quote is { } quote ? quote with { Link = null, Text = null } : null,
+            },
+        },
+    };
 }

@@ -1,13 +1,14 @@
 using System.Text.Json;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
+using UnitsNet;
 
 namespace CrewBot.Storage.Ice;
 
 /// <summary>A crew's reports of ice. None is ever deleted: one that was wrong is corrected or withdrawn, with its reason.</summary>
 public sealed class IceReportRepository(CrewSession session)
 {
-    private const string Select = """
+    internal const string Select = """
         SELECT r.number, r.member_id, r.water_id, r.spot, r.measured_at_ms, r.filed_at_ms, r.page, r.closed_reason, r.withdrawn_reason,
             m.name AS filer
         FROM ice_report r JOIN member m ON m.crew_id = r.crew_id AND m.id = r.member_id
@@ -17,8 +18,9 @@ public sealed class IceReportRepository(CrewSession session)
 
     private const string AddSql = """
         INSERT INTO ice_report
-            (crew_id, number, member_id, water_id, spot, spot_plain, at_ms, measured_at_ms, filed_at_ms, is_open, page)
-        VALUES (@CrewId, @Number, @MemberId, @WaterId, @Spot, @SpotPlain, @AtMs, @MeasuredAtMs, @FiledAtMs, @IsOpen, @Page)
+            (crew_id, number, member_id, water_id, spot, spot_plain, at_ms, measured_at_ms, filed_at_ms, is_open, page, least_nm, most_nm, counts_nm)
+        VALUES (
+            @CrewId, @Number, @MemberId, @WaterId, @Spot, @SpotPlain, @AtMs, @MeasuredAtMs, @FiledAtMs, @IsOpen, @Page, @LeastNm, @MostNm, @CountsNm)
         """;
 
     private const string FindSql = $"{Select} WHERE r.crew_id = @CrewId AND r.number = @Number";
@@ -44,6 +46,28 @@ public sealed class IceReportRepository(CrewSession session)
         ORDER BY r.at_ms DESC, r.number DESC
         """;
 
+    private const string OpenSinceSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.is_open = 1 AND r.at_ms >= @FromMs
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
+    private const string AtSpotSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.spot_plain = @SpotPlain AND r.withdrawn_at_ms IS NULL AND r.at_ms >= @FromMs
+        ORDER BY r.at_ms DESC, r.number DESC
+        """;
+
+    private const string WarmSql = $"""
+        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.withdrawn_at_ms IS NULL AND json_extract(r.page, '$.air') >= 0
+            AND r.at_ms >= @FromMs
+        ORDER BY r.at_ms DESC LIMIT 1
+        """;
+
+    private const string DaySql = """
+        SELECT spot_plain, MIN(least_nm) AS least_nm, MAX(most_nm) AS most_nm, MIN(counts_nm) AS counts_nm FROM ice_report
+        WHERE crew_id = @CrewId AND water_id = @WaterId AND withdrawn_at_ms IS NULL AND least_nm IS NOT NULL AND at_ms >= @FromMs
+        GROUP BY spot_plain
+        """;
+
     private const string ClosedSql = $"""
         {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.closed_at_ms IS NOT NULL AND r.withdrawn_at_ms IS NULL AND r.at_ms >= @FromMs
         ORDER BY r.at_ms DESC, r.number DESC
@@ -51,7 +75,7 @@ public sealed class IceReportRepository(CrewSession session)
 
     private const string ReplaceSql = """
         UPDATE ice_report SET spot = @Spot, spot_plain = @SpotPlain, at_ms = @AtMs, measured_at_ms = @MeasuredAtMs, page = @Page,
-            is_open = @IsOpen, closed_by = NULL, closed_with = NULL, closed_reason = NULL, closed_at_ms = NULL
+            is_open = @IsOpen, least_nm = @LeastNm, most_nm = @MostNm, counts_nm = @CountsNm, closed_by = NULL, closed_with = NULL, closed_reason = NULL, closed_at_ms = NULL
         WHERE crew_id = @CrewId AND number = @Number
         """;
 
@@ -95,6 +119,24 @@ public sealed class IceReportRepository(CrewSession session)
     public Task<IReadOnlyList<FiledIce>> OpenAsync(long waterId, DateTimeOffset from) =>
         ReadAsync(OpenSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
 
+    /// <summary>Bad news since an instant that nobody has closed, all of it, newest first.</summary>
+    public Task<IReadOnlyList<FiledIce>> OpenSinceAsync(long waterId, DateTimeOffset from) =>
+        ReadAsync(OpenSinceSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
+
+    /// <summary>What stands of one spot since an instant, newest first.</summary>
+    public Task<IReadOnlyList<FiledIce>> AtSpotAsync(long waterId, string spot, DateTimeOffset from) => ReadAsync(
+        AtSpotSql, new { session.CrewId, WaterId = waterId, SpotPlain = SpotName.Plain(spot), FromMs = Instants.Write(from) });
+
+    /// <summary>The newest report since an instant that tells of air at or above the freezing point; null when none does.</summary>
+    public async Task<FiledIce?> NewestWarmAsync(long waterId, DateTimeOffset from) =>
+        (await session.FirstOrDefaultAsync<IceReportRow>(WarmSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) }))?.ToFiled();
+
+    /// <summary>What the measurements since an instant come to, spot by spot; those that support no answer are left out.</summary>
+    public async Task<IReadOnlyList<IceSpotDay>> DayAsync(long waterId, DateTimeOffset from) =>
+    [
+        .. (await session.QueryAsync<DayRow>(DaySql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) })).Select(row => row.ToDay()),
+    ];
+
     /// <summary>Bad news since an instant that a steward has closed, newest first.</summary>
     public Task<IReadOnlyList<FiledIce>> ClosedAsync(long waterId, DateTimeOffset from) =>
         ReadAsync(ClosedSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) });
@@ -122,18 +164,34 @@ public sealed class IceReportRepository(CrewSession session)
     private async Task<IReadOnlyList<FiledIce>> ReadAsync(string sql, object parameters) =>
         [.. (await session.QueryAsync<IceReportRow>(sql, parameters)).Select(row => row.ToFiled())];
 
-    private object ParametersOf(long number, IceEntry entry) => new
+    private object ParametersOf(long number, IceEntry entry)
     {
-        session.CrewId,
-        Number = number,
-        entry.MemberId,
-        entry.WaterId,
-        entry.Spot,
-        SpotPlain = SpotName.Plain(entry.Spot ?? ""),
-        AtMs = Instants.Write(entry.MeasuredAt ?? entry.FiledAt),
-        MeasuredAtMs = entry.MeasuredAt is { } measured ? Instants.Write(measured) : (long?)null,
-        FiledAtMs = Instants.Write(entry.FiledAt),
-        IsOpen = FiledIce.ReportOf(entry).IsBadNews,
-        Page = JsonSerializer.Serialize(entry.Page, IceJson.Default.IcePage),
-    };
+        var report = FiledIce.ReportOf(entry);
+        var holes = report.CanSupport ? report.Holes : [];
+        return new
+        {
+            session.CrewId,
+            Number = number,
+            entry.MemberId,
+            entry.WaterId,
+            entry.Spot,
+            SpotPlain = SpotName.Plain(entry.Spot ?? ""),
+            AtMs = Instants.Write(entry.MeasuredAt ?? entry.FiledAt),
+            MeasuredAtMs = entry.MeasuredAt is { } measured ? Instants.Write(measured) : (long?)null,
+            FiledAtMs = Instants.Write(entry.FiledAt),
+            IsOpen = report.IsBadNews,
+            Page = JsonSerializer.Serialize(entry.Page, IceJson.Default.IcePage),
+            LeastNm = holes.Min(hole => Nm(hole.Total)),
+            MostNm = holes.Max(hole => Nm(hole.Total)),
+            CountsNm = holes.Min(hole => Nm(hole.Effective)),
+        };
+    }
+
+    // Null of no holes.
+    private static long? Nm(Length thickness) => (long)Math.Round(thickness.Nanometers);
+
+    private sealed record DayRow(string SpotPlain, long LeastNm, long MostNm, long CountsNm)
+    {
+        public IceSpotDay ToDay() => new(SpotPlain, Length.FromNanometers(LeastNm), Length.FromNanometers(MostNm), Length.FromNanometers(CountsNm));
+    }
 }

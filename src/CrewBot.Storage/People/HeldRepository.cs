@@ -1,4 +1,5 @@
 using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
 
 namespace CrewBot.Storage.People;
 
@@ -8,6 +9,17 @@ public sealed class HeldRepository(CrewSession session)
     // Answers to others may name the person: "the crew's best is 24 in, Ana".
     private const string ForgetMentionsSql =
         "UPDATE handled_request SET answer = @Answer WHERE crew_id = @CrewId AND instr(answer, @Mention) > 0";
+
+    // Somebody else may have passed on what the person wrote.
+    private const string ForgetQuotesSql = $"""
+        UPDATE ice_report SET page = json_set(json_remove(page, '$.quote.link', '$.quote.text'), '$.quote.author', '{MemberRepository.Former}')
+        WHERE crew_id = @CrewId AND json_extract(page, '$.quote.author') = @Name
+        """;
+
+    private const string ForgetOldQuotesSql = $"""
+        UPDATE ice_change SET before = json_set(json_remove(before, '$.quote.link', '$.quote.text'), '$.quote.author', '{MemberRepository.Former}')
+        WHERE crew_id = @CrewId AND json_extract(before, '$.quote.author') = @Name
+        """;
 
     /// <summary>What every table holds on a person.</summary>
     public async Task<IReadOnlyList<HeldRows>> AllAsync(long memberId)
@@ -38,4 +50,11 @@ public sealed class HeldRepository(CrewSession session)
     /// <param name="answer">What stands in place of those answers.</param>
     public Task ForgetMentionsAsync(string mention, string answer) =>
         session.ExecuteAsync(ForgetMentionsSql, new { session.CrewId, Mention = mention, Answer = answer });
+
+    /// <summary>Takes words of somebody out of reports of ice that passed them on, and their name with them.</summary>
+    public async Task ForgetQuotesAsync(string name)
+    {
+        await session.ExecuteAsync(ForgetQuotesSql, new { session.CrewId, Name = name });
+        await session.ExecuteAsync(ForgetOldQuotesSql, new { session.CrewId, Name = name });
+    }
 }

@@ -17,10 +17,10 @@ public sealed class CatchFileTests : IAsyncDisposable
         var lines = Text(await _room.SayAsync("catch export")).Split("\r\n");
 
         Assert.Equal(
-            "\uFEFFnumber,angler,angler_id,species,caught_at,length,length_unit,weight,weight_unit,girth,girth_unit,depth,depth_unit,water,spot,presentation,lure,mood,line,fate,note,photo,logged_at,voided_at",
+            "\uFEFFnumber,angler,angler_id,species,caught_at,length,length_unit,weight,weight_unit,girth,girth_unit,depth,depth_unit,water,spot,presentation,lure,mood,line,fate,note,photo,photo_sha256,logged_at,voided_at",
             lines[0]);
         Assert.Equal(
-            "1,Ana,Ana,walleye,2027-01-16T14:00:00-06:00,12.25,in,10,oz,,,7.3,m,,,,,,,released,\"soft bite, left line\",,2027-01-16T20:00:00Z,", lines[1]);
+            "1,Ana,Ana,walleye,2027-01-16T14:00:00-06:00,12.25,in,10,oz,,,7.3,m,,,,,,,released,\"soft bite, left line\",,,2027-01-16T20:00:00Z,", lines[1]);
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class CatchFileTests : IAsyncDisposable
     {
         await _room.SayAsync($"catch log species:walleye note:\"{note}\"");
 
-        Assert.Contains($",{cell},,2027", Text(await _room.SayAsync("catch export")), StringComparison.Ordinal);
+        Assert.Contains($",{cell},,,2027", Text(await _room.SayAsync("catch export")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,6 +121,16 @@ public sealed class CatchFileTests : IAsyncDisposable
         Assert.Equal("Nothing to add, 1 refused.", reply.Headline);
         Assert.StartsWith("line 2: ", reply.Lines[0], StringComparison.Ordinal);
         Assert.Contains(reason, reply.Lines[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Import_HashOfAPhotoThatIsNone_IsRefused()
+    {
+        Give("species,caught_at,photo_sha256\nwalleye,2027-01-15 14:20,12ab\n");
+
+        var reply = await _room.SayAsync("catch import file:https://files.example/old.csv");
+
+        Assert.Contains("photo_sha256 '12ab' is no SHA-256", reply.Lines[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,6 +48,7 @@ public sealed class ImportIdentityTests
         from sizes in Gen.Select(FishLength.Nullable(), FishWeight.Nullable(), FishLength.Nullable(), Depth.Nullable())
         from words in Gen.Select(Names.Null(), Words.Null(), Words.Null())
         from rest in Gen.Select(Gen.OneOf(null, "negative", "positive"), Gen.Long[1, 10].Nullable(), Gen.Bool.Nullable(), Gen.OneOf(null, "jigging-spoon"))
+        from hash in Gen.Byte.Array[32].Null()
         from place in Gen.Select(Gen.Int[0, 2], Gen.Int[0, 3], Gen.Int[0, 5])
         select (
             new CatchEntry
@@ -63,6 +64,7 @@ public sealed class ImportIdentityTests
                 Lure = words.Item1,
                 Note = words.Item2,
                 Photo = words.Item3,
+                PhotoHash = hash is null ? null : Convert.ToHexStringLower(hash),
                 Mood = rest.Item1,
                 Line = rest.Item2,
                 Kept = rest.Item3,

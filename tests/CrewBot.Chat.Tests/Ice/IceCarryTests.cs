@@ -1,5 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using CrewBot.Core.Ice;
+using CrewBot.Storage.Ice;
+using UnitsNet;
 
 namespace CrewBot.Chat.Tests.Ice;
 
@@ -69,6 +72,97 @@ public sealed partial class IceCarryTests
 
         Assert.Contains(says, reply.Headline, StringComparison.Ordinal);
         Assert.Contains("Local officers and authorities have the last word.", reply.Cautions);
+    }
+
+    // Cold hands press a button rather than type a temperature.
+    [Fact]
+    public async Task Carry_AirNotSaid_AsksWithButtonsThatAnswerIt()
+    {
+        await using var room = await RoomAsync("clear:14in");
+        room.Now += TimeSpan.FromHours(2);
+
+        var asked = await room.SayAsync("/ice carry water:\"Loon Basin\" spot:\"north bay\"");
+
+        Assert.Contains("Measured 2 h ago. Has it been below freezing since?", asked.Lines.Single(line => line.StartsWith("Measured", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Equal(["Froze the last 24 h", "Froze since measured", "Other air", "Why", "Share"], asked.Actions.Select(action => action.Label));
+        Assert.Equal(["freezing-since", "warmest", "air"], asked.Actions[2].Fields);
+
+        // 6 in on foot; doubled while nobody knows of 6 of the last 24 hours (Minnesota DNR, 24 Dec 2013).
+        var wholeDay = await room.SayAsync(asked.Actions[0].Command);
+        var sinceThen = await room.SayAsync(asked.Actions[1].Command);
+        Assert.Contains(wholeDay.Lines, line => line.StartsWith("Asked for: 6 in", StringComparison.Ordinal));
+        Assert.Contains(sinceThen.Lines, line => line.StartsWith("Asked for: 12 in", StringComparison.Ordinal));
+        Assert.All([wholeDay, sinceThen], answer => Assert.Contains("meets the published figure", answer.Headline, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("freezing-since:\"1h ago\"", "thawed")] // after it was measured
+    [InlineData("freezing-since:\"20h ago\"", "meets")]
+    [InlineData("freezing-since:\"20h ago\" air:33F", "thawed")] // it thaws now
+    [InlineData("freezing-since:\"20h ago\" warmest:40F", "meets")] // warm before it froze: 4 of 24 hours
+    public async Task Carry_FreezingSince_CountsFromThere(string air, string says)
+    {
+        await using var room = await RoomAsync("clear:14in");
+        room.Now += TimeSpan.FromHours(2);
+
+        Assert.Contains(says, (await room.SayAsync($"/ice carry water:\"Loon Basin\" spot:\"north bay\" {air}")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Carry_FreezingSinceTheFuture_IsRefused()
+    {
+        await using var room = await RoomAsync("clear:14in");
+
+        Assert.Contains("in the future", (await room.SayAsync($"{Ask} freezing-since:\"tomorrow 08:00\"")).Problem, StringComparison.Ordinal);
+    }
+
+    // Only what can matter is read; the answer is that of all reports of the water together.
+    [Fact]
+    public async Task Carry_AmongManyReports_AnswersAsAllOfThemDo()
+    {
+        await using var room = await RoomAsync("clear:12in");
+        string[] spots = ["north bay", "the north bay", "south point", "east bay reeds", "east bay"];
+        var random = new Random(7);
+        for (var number = 0; number < 120; number++)
+        {
+            room.Now += TimeSpan.FromMinutes(random.Next(1, 40));
+            string what = random.Next(12) switch
+            {
+                0 => "hazard:\"open water\"",
+                1 => "total:9in kind:layered",
+                2 => "clear:3in",
+                3 => "clear:9in air:34F",
+                4 => "white:10in",
+                _ => $"clear:{random.Next(5, 16)}in air:{random.Next(-10, 20)}F",
+            };
+            var spot = random.Next(9) == 0 ? "" : $"spot:\"{spots[random.Next(spots.Length)]}\"";
+            Assert.Null((await room.SayAsync($"/ice report water:\"Loon Basin\" {spot} {what}")).Problem);
+            if (random.Next(6) == 0)
+            {
+                await room.SayAsync($"/ice withdraw report:{random.Next(1, number + 1)} reason:test");
+            }
+
+            await AssertAsAllAsync(room, spots[random.Next(spots.Length)], random.Next(2) == 0 ? "warmest:10F" : "freezing-since:\"10h ago\"");
+        }
+    }
+
+    private static async Task AssertAsAllAsync(CrewRoom room, string spot, string air)
+    {
+        IReadOnlyList<FiledIce> all = [];
+        await room.WriteAsync(async session => all = await new IceReportRepository(session).SinceAsync(1, IceSeason.StartOf(room.Now)));
+        var known = air.StartsWith('w') ? new AirSince(Temperature.FromDegreesFahrenheit(10), null) : new AirSince(null, room.Now.AddHours(-10));
+        var expected = CombinedReports.At([.. all.Select(filed => filed.ToReport())], spot, known, room.Now);
+
+        var reply = await room.SayAsync($"/ice carry water:\"Loon Basin\" spot:\"{spot}\" {air}");
+
+        if (expected.Why is { } why)
+        {
+            Assert.EndsWith(FormattableString.Invariant(why), reply.Headline, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.Equal(expected.Least!.Value.Centimeters, reply.Figures.Single(figure => figure.Key == "ice.effective").Value, 1e-9);
+        }
     }
 
     /// <summary>Lists for supervised moving loads (US Army Corps, City of Edmonton): 2 in or 5 cm a person, 18 cm a car.</summary>

@@ -75,6 +75,40 @@ public sealed class LearnCatchesTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Plan_AWayThatGaveMoreThanTheTradesFirst_GoesAheadAndSaysWhy()
+    {
+        await FishAsync("jigging spoon", hours: 60, fish: 12);
+        await FishAsync("small jig", hours: 60, fish: 48);
+
+        var reply = await _room.SayAsync("rig plan species:walleye");
+
+        Assert.EndsWith(": small jig, your crew's best", reply.Headline, StringComparison.Ordinal);
+        Assert.Contains(
+            "Your crew: 0.80 a line-hour on this in January, from 60 hours: likely more than a jigging spoon gives, so it goes ahead of that.", reply.Reasons);
+        Assert.Equal(0.8, Figure(reply, "rate"), 9);
+        Assert.Equal(60, Figure(reply, "rate.line-hours"), 9);
+    }
+
+    [Fact]
+    public async Task Plan_ThreeLuckyFish_ReorderNothing()
+    {
+        await FishAsync("jigging spoon", hours: 40, fish: 24);
+        await FishAsync("small jig", hours: 1, fish: 3);
+
+        Assert.EndsWith(": jigging spoon", (await _room.SayAsync("rig plan species:walleye")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Plan_AnotherCrewsFishing_SaysNothing()
+    {
+        await FishAsync("small jig", hours: 60, fish: 48);
+
+        var reply = await _room.SayAsync("rig plan species:walleye", crew: "loon");
+
+        Assert.DoesNotContain(reply.Reasons, reason => reason.StartsWith("Your crew", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Learn_NoHours_SaysHowToCountThem()
     {
         await _room.SayAsync("log walleye 20in");

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using CrewBot.Chat.Commands;
+using CrewBot.Storage.Outbox;
 
 namespace CrewBot.Chat.Tests.Privacy;
 
@@ -125,6 +126,45 @@ public sealed class HandlePrivacyTests : IAsyncDisposable
         Assert.Contains((await _room.SayAsync("catch list", crew: "other")).Lines, line => line.Contains(Name, StringComparison.Ordinal));
     }
 
+    // What stands in a channel, or is yet to be said there, names the person no more; neither does a later correction of it.
+    [Fact]
+    public async Task Erase_SomebodyWhoseIceWasRelayed_TakesTheNameOutOfEveryCopy()
+    {
+        _room.Place = "ice-channel";
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+        await _room.SayAsync("ice follow water:\"Loon Basin\"");
+        await _room.SayAsync("ice report water:\"Loon Basin\" spot:\"north bay\" clear:5in", Name);
+        await _room.SayAsync($"ice report water:\"Loon Basin\" spot:\"north bay\" clear:5in author:\"{Name}\" quote:\"five inches off the point\"", "Bo");
+        Assert.All(await PostsAsync(), post => Assert.Contains(Name, post.Body, StringComparison.Ordinal));
+
+        await _room.SayAsync("crew privacy do:erase confirm:yes", Name);
+
+        var posts = await PostsAsync();
+        Assert.Equal(2, posts.Count);
+        Assert.Contains(ReplyJson.Read(posts[0].Body).Lines, line => line.StartsWith("By former angler; measured", StringComparison.Ordinal));
+        Assert.All(posts, post => Assert.DoesNotContain(Name, post.Body, StringComparison.Ordinal));
+        await _room.SayAsync("ice correct report:1 reason:\"tape\" clear:4in");
+        await _room.SayAsync("ice correct report:2 reason:\"tape\" clear:4in");
+        Assert.All(await PostsAsync(), post => Assert.DoesNotContain(Name, post.Body, StringComparison.Ordinal));
+        Assert.DoesNotContain(Name, Encoding.UTF8.GetString(await _room.BytesAsync()), StringComparison.Ordinal);
+    }
+
+    // A name may be a word, and a word within a word is no name.
+    [Fact]
+    public async Task Erase_SomebodyWithAWordForAName_LeavesOtherWordsAlone()
+    {
+        _room.Place = "ice-channel";
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+        await _room.SayAsync("ice follow water:\"Loon Basin\"");
+        await _room.SayAsync("ice report water:\"Loon Basin\" spot:\"Reedy bay\" clear:5in", "Reed");
+
+        await _room.SayAsync("crew privacy do:erase confirm:yes", "Reed");
+
+        var card = ReplyJson.Read((await PostsAsync()).Single().Body);
+        Assert.Contains("Reedy bay", card.Headline, StringComparison.Ordinal);
+        Assert.Contains(card.Lines, line => line.StartsWith("By former angler", StringComparison.Ordinal));
+    }
+
     public ValueTask DisposeAsync() => _room.DisposeAsync();
 
     private async Task OutingAsync()
@@ -135,5 +175,12 @@ public sealed class HandlePrivacyTests : IAsyncDisposable
         await _room.SayAsync("catch log species:walleye length:19in note:\"left line\"", Name);
         await _room.SayAsync("catch edit catch:1 length:20.25in", Name);
         await _room.SayAsync("log walleye 18in", "Bo");
+    }
+
+    private async Task<IReadOnlyList<Post>> PostsAsync()
+    {
+        IReadOnlyList<Post> posts = [];
+        await _room.WriteAsync(async session => posts = await new PostRepository(session).PendingAsync());
+        return posts;
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using CrewBot.Core.Tests.Water;
@@ -67,12 +68,22 @@ internal static class Asks
             },
         });
 
+    // A crew that fished some ways a lot, some a little and some not at all, with any luck.
+    private static Gen<CrewExperience> Experience { get; } = Gen.Select(
+        Gen.Select(Gen.Int[0, 60], Gen.Int[0, 80], Make.Log(0.02, 3), (fish, hours, expected) => new WayEvidence(
+            new Tally(hours == 0 ? 0 : fish, Duration.FromHours(hours)),
+            CatchPosterior.Of(new CatchPrior(new CatchRate(expected), Duration.FromHours(10)), new Tally(hours == 0 ? 0 : fish, Duration.FromHours(hours)))))
+            .Array[Knowledge.Presentations.Count],
+        Gen.Int[0, 12],
+        (ways, month) => new CrewExperience(
+            month == 0 ? null : month, Knowledge.Presentations.Zip(ways).ToDictionary(pair => pair.First.Key, pair => pair.Second)));
+
     /// <summary>Any question that a person could put, in any water; not all of them have an answer.</summary>
     public static Gen<RigAsk> Any { get; } = Gen.Select(
         Fish, Conditions, Without, Rules,
         Sometimes(Gen.OneOf(Knowledge.Baits.ToArray()), oneIn: 4),
-        Sometimes(AnyPresentation, oneIn: 2),
-        (fish, conditions, without, rules, bait, presentation) => fish with
+        Gen.Select(Sometimes(AnyPresentation, oneIn: 2), Sometimes(Experience, oneIn: 2)),
+        (fish, conditions, without, rules, bait, chosen) => fish with
         {
             Depth = conditions.Depth,
             Current = conditions.Current,
@@ -83,8 +94,13 @@ internal static class Asks
             Without = without,
             Rules = rules,
             Bait = bait,
-            Presentation = presentation,
+            Presentation = chosen.Item1,
+            Experience = chosen.Item2,
         });
+
+    /// <summary>The same, asked by a crew with a log, and with no presentation settled.</summary>
+    public static Gen<RigAsk> AnyOfACrew { get; } =
+        Gen.Select(Any, Experience, (ask, experience) => ask with { Presentation = null, Experience = experience });
 
     /// <summary>The same, with the presentation settled, so that two answers can be compared.</summary>
     public static Gen<RigAsk> AnyOfOnePresentation { get; } =
@@ -109,6 +125,7 @@ internal static class Asks
         step {ask.Step} presentation {ask.Presentation?.Key} bait {ask.Bait?.Key} without [{string.Join(",", ask.Without)}]
         {ask.Depth.Meters} m {ask.Current.MetersPerSecond} m/s {ask.Water.DegreesCelsius} C {ask.Place} air {ask.Air?.DegreesCelsius}
         {ask.Rules}
+        {ask.Experience?.Month} {string.Join(", ", ask.Experience?.Ways.Select(way => $"{way.Key} {way.Value.Tally.Fish}/{way.Value.Tally.LineTime.Hours}") ?? [])}
         """);
 
     private static Gen<T?> Sometimes<T>(Gen<T> gen, int oneIn)

@@ -129,6 +129,40 @@ public sealed class RigPlannerPropertyTests
             iter: 3 * Often, print: Asks.Print);
 
     [Fact]
+    public void Plan_WithACrewsExperience_OnlyOrdersWhatIsAllowed() =>
+        Asks.AnyOfACrew.Sample(
+            ask =>
+            {
+                var shown = ask.Species.Presentations[ask.Mood];
+                var ordered = ask.Experience!.Order(shown);
+                Assert.Equal(shown.Order(), ordered.Order());
+
+                var allowed = ordered.Where(key => Planner.Plan(ask with { Presentation = TradeKnowledge.BuiltIn.Presentations[key] }).Plan is not null);
+                var planned = RigsFor(ask).Select(rig => rig.Presentation.Key).Distinct().ToList();
+                Assert.Equal(allowed.Take(planned.Count), planned);
+
+                // Apart from their order and what is said of the crew, the rigs are those of a crew without a log.
+                Assert.All(RigsFor(ask), rig => Assert.Contains(
+                    RigsFor(ask with { Experience = null, Presentation = rig.Presentation }), plain => Essence(plain) == Essence(rig)));
+            },
+            iter: Often, print: Asks.Print);
+
+    [Fact]
+    public void Plan_WhatGoesAheadOfTheTradesFirst_HadItsHoursAndIsLikelyBetter() =>
+        Asks.AnyOfACrew.Sample(
+            ask =>
+            {
+                var shown = ask.Species.Presentations[ask.Mood];
+                var first = ask.Experience!.Order(shown)[0];
+                if (first != shown[0])
+                {
+                    Assert.True(ask.Experience.Ways[first].Tally.LineTime.Hours >= 5);
+                    Assert.True(ask.Experience.Ways[first].Posterior.ChanceOver(ask.Experience.Ways[shown[0]].Posterior) >= 0.85);
+                }
+            },
+            iter: Often, print: Asks.Print);
+
+    [Fact]
     public void Plan_SameQuestion_GetsTheSamePlan() =>
         Asks.Any.Sample(
             ask => Assert.Equal(Told(new RigPlanner(TradeKnowledge.BuiltIn), ask), Told(Planner, ask)),
@@ -177,6 +211,10 @@ public sealed class RigPlannerPropertyTests
             numbers.Drop.Slow.Seconds, numbers.Blowback.AtHole.Degrees, numbers.Blowback.Offset.Meters, numbers.Hole.Margin.Meters,
         ];
     }
+
+    private static string Essence(Rig rig) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{rig.Presentation.Key} {rig.Tied.Mainline} {rig.Tied.Leader} {rig.Tied.Join?.Key} {rig.Tied.LureKnot.Key} {rig.Lure.Weight.Grams:R} {rig.Lure.Material.Key} {rig.Hook} {rig.Bait?.Key}");
 
     private static IEnumerable<Rig> RigsFor(RigAsk ask) =>
         Planner.Plan(ask).Plan is { } plan ? [plan.First, .. plan.Alternatives] : [];

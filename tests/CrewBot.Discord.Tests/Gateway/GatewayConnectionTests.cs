@@ -14,9 +14,9 @@ public sealed class GatewayConnectionTests : IDisposable
     private readonly RecordingHandler _handler = new();
     private readonly GatewaySession _session = new();
     private readonly CancellationTokenSource _stopping = new();
-    private readonly InteractionIntake _intake;
+    private readonly EventIntake _intake;
 
-    public GatewayConnectionTests() => _intake = new InteractionIntake(_handler, _logs.CreateLogger<InteractionIntake>());
+    public GatewayConnectionTests() => _intake = new EventIntake(_handler, _logs.CreateLogger<EventIntake>());
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
@@ -37,7 +37,7 @@ public sealed class GatewayConnectionTests : IDisposable
         transport.Hello();
         var identify = (await transport.ExpectAsync(2, Limit))["d"]!;
         Assert.Equal("secret", identify["token"]!.GetValue<string>());
-        Assert.Equal(0, identify["intents"]!.GetValue<int>());
+        Assert.Equal(1 << 12, identify["intents"]!.GetValue<int>()); // direct messages: no privileged intent
         Assert.Equal("[1,4]", identify["shard"]!.ToJsonString());
         Assert.Equal("crewbot", identify["properties"]!["browser"]!.GetValue<string>());
 

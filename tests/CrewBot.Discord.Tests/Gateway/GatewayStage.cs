@@ -11,7 +11,7 @@ internal sealed class GatewayStage : IAsyncDisposable
 {
     private readonly CancellationTokenSource _stopping = new();
     private readonly RestClient _rest;
-    private readonly InteractionIntake _intake;
+    private readonly EventIntake _intake;
 
     private GatewayStage(StandInServer server, Func<DiscordOptions, DiscordOptions> configure)
     {
@@ -23,7 +23,7 @@ internal sealed class GatewayStage : IAsyncDisposable
             ApiBaseAddress = server.ApiAddress,
         });
         _rest = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
-        _intake = new InteractionIntake(Handler, new Logger<InteractionIntake>(Logs));
+        _intake = new EventIntake(Handler, new Logger<EventIntake>(Logs));
         var client = new GatewayClient(
             options, new DiscordApi(_rest), _intake, static () => new WebSocketTransport(), clock, Random.Shared, Logs);
         Run = client.RunAsync(_stopping.Token);

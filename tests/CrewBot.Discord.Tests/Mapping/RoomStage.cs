@@ -14,18 +14,18 @@ internal sealed class RoomStage : IAsyncDisposable
     private readonly bool _isOnRealTime;
     private GatewaySocket _socket = null!;
 
-    private RoomStage(StandInServer server, TimeProvider clock, string? testGuild)
+    private RoomStage(StandInServer server, TimeProvider clock, string? testGuild, string? database)
     {
         Server = server;
         _isOnRealTime = clock == TimeProvider.System;
-        Commands = TestCommands.Create(Logs);
+        Commands = TestCommands.Create(Logs, database);
         var options = new DiscordOptions
         {
             Token = new BotToken(server.Settings.Token),
             ApiBaseAddress = server.ApiAddress,
             TestGuildId = testGuild,
         };
-        _room = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Drawer, clock, Logs);
+        _room = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Book, Commands.Drawer, clock, Logs);
         Run = _room.RunAsync(_stopping.Token);
     }
 
@@ -41,17 +41,32 @@ internal sealed class RoomStage : IAsyncDisposable
         TimeProvider? clock = null,
         string? testGuild = null,
         StandInSettings? settings = null,
-        Action<StandInServer>? prepare = null)
+        Action<StandInServer>? prepare = null,
+        string? database = null)
     {
         var server = await StandInServer.StartAsync(settings);
         prepare?.Invoke(server);
-        var stage = new RoomStage(server, clock ?? TimeProvider.System, testGuild);
+        var stage = new RoomStage(server, clock ?? TimeProvider.System, testGuild, database);
         stage._socket = await server.NextActiveAsync(cancellationToken);
         return stage;
     }
 
     public Task SendAsync(JsonObject interaction) =>
         StandInServer.DispatchAsync(_socket, "INTERACTION_CREATE", interaction);
+
+    /// <summary>Writes a direct message to the bot and waits for what it says to it.</summary>
+    public async Task<RecordedRequest> WriteAsync(JsonObject message, CancellationToken cancellationToken)
+    {
+        await StandInServer.DispatchAsync(_socket, "MESSAGE_CREATE", message);
+        return await Server.NextRequestAsync($"channels/{message["channel_id"]}/messages", cancellationToken);
+    }
+
+    /// <summary>Writes one message after another and waits for what is said to the last.</summary>
+    public async Task<RecordedRequest> WriteAsync(JsonObject first, JsonObject last, CancellationToken cancellationToken)
+    {
+        await StandInServer.DispatchAsync(_socket, "MESSAGE_CREATE", first);
+        return await WriteAsync(last, cancellationToken);
+    }
 
     /// <summary>
     /// Sends an interaction and waits for its first answer; on real time, where a busy machine may put it off, for what it
@@ -73,7 +88,7 @@ internal sealed class RoomStage : IAsyncDisposable
             Token = new BotToken(Server.Settings.Token),
             ApiBaseAddress = Server.ApiAddress,
         };
-        using var second = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Drawer, TimeProvider.System, Logs);
+        using var second = new DiscordRoom(options, Commands.Catalog, Commands.Dispatcher, Commands.Book, Commands.Drawer, TimeProvider.System, Logs);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
         var running = second.RunAsync(stop.Token);
         await Server.NextActiveAsync(cancellationToken);
@@ -99,6 +114,7 @@ internal sealed class RoomStage : IAsyncDisposable
         await _stopping.CancelAsync();
         await Run.ContinueWith(static _ => { }, TaskScheduler.Default);
         _room.Dispose();
+        await Commands.Book.DisposeAsync();
         _stopping.Dispose();
         Logs.Dispose();
         await Server.DisposeAsync();

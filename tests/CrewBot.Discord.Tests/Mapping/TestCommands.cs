@@ -49,18 +49,20 @@ internal sealed class TestCommands : ICommandHandler
     public CommandCatalog Catalog { get; private set; } = null!;
     public Dispatcher Dispatcher { get; private set; } = null!;
 
-    public static CommandCatalog RealCatalog => Real().GetRequiredService<CommandCatalog>();
+    public CrewBook Book { get; private init; } = CrewBook.None;
 
-    public static TestCommands Create(ILoggerFactory logs)
+    public static CommandCatalog RealCatalog => Real(CrewBook.None).GetRequiredService<CommandCatalog>();
+
+    public static TestCommands Create(ILoggerFactory logs, string? database = null)
     {
-        var commands = new TestCommands();
-        commands.Catalog = new CommandCatalog([.. Real().GetServices<ICommandHandler>(), commands], bare: "rig plan");
-        commands.Dispatcher = new Dispatcher(commands.Catalog, CrewBook.None, new Logger<Dispatcher>(logs));
+        var commands = new TestCommands { Book = database is null ? CrewBook.None : CrewBook.At(database) };
+        commands.Catalog = new CommandCatalog([.. Real(commands.Book).GetServices<ICommandHandler>(), commands], bare: "rig plan");
+        commands.Dispatcher = new Dispatcher(commands.Catalog, commands.Book, new Logger<Dispatcher>(logs));
         return commands;
     }
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => Work(request, cancellationToken);
 
-    private static ServiceProvider Real() =>
-        new ServiceCollection().AddLogging().AddChat(TradeKnowledge.BuiltIn).BuildServiceProvider();
+    private static ServiceProvider Real(CrewBook book) =>
+        new ServiceCollection().AddLogging().AddChat(TradeKnowledge.BuiltIn, book).BuildServiceProvider();
 }

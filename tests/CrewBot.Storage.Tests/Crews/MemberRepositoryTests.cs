@@ -1,5 +1,6 @@
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.People;
+using CrewBot.Storage.Requests;
 
 namespace CrewBot.Storage.Tests.Crews;
 
@@ -31,6 +32,28 @@ public sealed class MemberRepositoryTests : DatabaseTest
     }
 
     [Fact]
+    public async Task CrewsOfAsync_InTwoCrews_NamesTheOneWrittenInLastFirst()
+    {
+        var start = DateTimeOffset.UnixEpoch.AddYears(57);
+        await AnswerAsync(Alpha, "1", start.AddMinutes(5));
+        await AnswerAsync(Bravo, "1", start);
+        await AnswerAsync(Bravo, "2", start.AddMinutes(9));
+
+        Assert.Equal([Alpha, Bravo], await Database.CrewsOfAsync("1", Cancellation));
+        Assert.Equal([Bravo], await Database.CrewsOfAsync("2", Cancellation));
+        Assert.Empty(await Database.CrewsOfAsync("3", Cancellation));
+    }
+
+    [Fact]
+    public async Task CrewsOfAsync_Erased_NamesNone()
+    {
+        var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
+        await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "erased"));
+
+        Assert.Empty(await Database.CrewsOfAsync("1", Cancellation));
+    }
+
+    [Fact]
     public async Task EraseAsync_NobodyFindsThemAnyMoreAndAReturnIsANewPerson()
     {
         var ana = await WriteAsync(Alpha, session => new MemberRepository(session).FindOrAddAsync("1", "Ana"));
@@ -55,4 +78,10 @@ public sealed class MemberRepositoryTests : DatabaseTest
         await WriteAsync(Alpha, session => new HeldRepository(session).EraseAsync(ana.Id, "erased"));
         Assert.Equal([MemberRepository.Former], await ReadAsync(Alpha, session => new MemberRepository(session).NamesOfAsync(ana.Id)));
     }
+
+    private Task AnswerAsync(string crew, string person, DateTimeOffset at) => WriteAsync(crew, async session =>
+    {
+        var member = await new MemberRepository(session).FindOrAddAsync(person, "Ana");
+        await new RequestRepository(session).RememberAsync($"{crew}-{person}", member.Id, "{}", at);
+    });
 }

@@ -1,13 +1,15 @@
+using CrewBot.Discord.Wire;
 using Microsoft.Extensions.Logging;
 
 namespace CrewBot.Discord.Gateway;
 
 /// <summary>
-/// Takes interactions from the receive loop and has them handled elsewhere; the loop never waits. At most
-/// <see cref="MostOpen"/> are in work. Beyond that the asker is told to try again; beyond <see cref="MostRefusals"/> of
-/// those at a time an interaction is dropped, and the platform itself tells the asker that nobody answered.
+/// Takes interactions and messages from the receive loop and has them handled elsewhere; the loop never waits. At most
+/// <see cref="MostOpen"/> are in work. Beyond that whoever acted is told to try again; beyond <see cref="MostRefusals"/> of
+/// those at a time an interaction is dropped, and the platform itself tells the asker that nobody answered. A message is
+/// dropped at once: a person can write it again.
 /// </summary>
-internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<InteractionIntake> log) : IDisposable
+internal sealed class EventIntake(IEventHandler handler, ILogger<EventIntake> log) : IDisposable
 {
     public const int MostOpen = 512;
     public const int MostRefusals = 64;
@@ -25,14 +27,18 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
 
     public void Offer(ReceivedInteraction received)
     {
-        if (Interlocked.Increment(ref _open) <= MostOpen)
+        if (!TryRun(() => handler.HandleAsync(received, _abandon.Token), received.Interaction))
         {
-            _ = Task.Run(() => RunAsync(received));
-            return;
+            Refuse(received);
         }
+    }
 
-        LeaveOpen();
-        Refuse(received);
+    public void Offer(Message message)
+    {
+        if (!TryRun(() => handler.HandleAsync(message, _abandon.Token), message.Id))
+        {
+            Drop();
+        }
     }
 
     /// <summary>Waits for what is in work, and gives up what takes longer.</summary>
@@ -52,16 +58,28 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
 
     public void Dispose() => _abandon.Dispose();
 
-    private async Task RunAsync(ReceivedInteraction received)
+    private bool TryRun(Func<Task> handle, object? what)
+    {
+        if (Interlocked.Increment(ref _open) > MostOpen)
+        {
+            LeaveOpen();
+            return false;
+        }
+
+        _ = Task.Run(() => RunAsync(handle, what));
+        return true;
+    }
+
+    private async Task RunAsync(Func<Task> handle, object? what)
     {
         try
         {
-            await handler.HandleAsync(received, _abandon.Token);
+            await handle();
         }
         catch (Exception fault)
         {
-            // The edge of all handling: one interaction's fault must not touch the next.
-            log.LogError(fault, "Failed to handle {Interaction}", received.Interaction);
+            // The edge of all handling: one event's fault must not touch the next.
+            log.LogError(fault, "Failed to handle {Event}", what);
         }
         finally
         {
@@ -82,15 +100,20 @@ internal sealed class InteractionIntake(IInteractionHandler handler, ILogger<Int
         if (Interlocked.Increment(ref _refusals) > MostRefusals)
         {
             Interlocked.Decrement(ref _refusals);
-            if (Interlocked.Increment(ref _dropped) is var count && (count & (count - 1)) == 0)
-            {
-                log.LogWarning("Too busy even to say so: {Count} interactions dropped so far", count);
-            }
-
+            Drop();
             return;
         }
 
         _ = Task.Run(() => RefuseAsync(received));
+    }
+
+    // Said at the first, the second, the fourth, the eighth...
+    private void Drop()
+    {
+        if (Interlocked.Increment(ref _dropped) is var count && (count & (count - 1)) == 0)
+        {
+            log.LogWarning("Too busy even to say so: {Count} events dropped so far", count);
+        }
     }
 
     private async Task RefuseAsync(ReceivedInteraction received)

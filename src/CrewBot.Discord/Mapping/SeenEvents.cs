@@ -2,8 +2,8 @@ using CrewBot.Discord.Wire;
 
 namespace CrewBot.Discord.Mapping;
 
-/// <summary>The latest interactions by id: an event that is delivered twice is handled once.</summary>
-internal sealed class SeenInteractions
+/// <summary>The latest interactions and messages by id: an event that is delivered twice is handled once.</summary>
+internal sealed class SeenEvents
 {
     private const int MostKept = 16_384;
 

@@ -5,13 +5,13 @@ using Microsoft.Extensions.Logging;
 
 namespace CrewBot.Discord.Tests.Gateway;
 
-public sealed class InteractionIntakeTests : IDisposable
+public sealed class EventIntakeTests : IDisposable
 {
     private readonly LogBook _logs = new();
     private readonly RecordingHandler _handler = new();
-    private readonly InteractionIntake _intake;
+    private readonly EventIntake _intake;
 
-    public InteractionIntakeTests() => _intake = new InteractionIntake(_handler, _logs.CreateLogger<InteractionIntake>());
+    public EventIntakeTests() => _intake = new EventIntake(_handler, _logs.CreateLogger<EventIntake>());
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
@@ -26,17 +26,17 @@ public sealed class InteractionIntakeTests : IDisposable
     {
         _handler.Work = static (_, token) => Task.Delay(Timeout.Infinite, token);
         _handler.Refusal = static (_, token) => Task.Delay(Timeout.Infinite, token);
-        for (var number = 0; number < InteractionIntake.MostOpen + InteractionIntake.MostRefusals + 5; number++)
+        for (var number = 0; number < EventIntake.MostOpen + EventIntake.MostRefusals + 5; number++)
         {
             _intake.Offer(Interaction(number));
         }
 
-        for (var number = 0; number < InteractionIntake.MostRefusals; number++)
+        for (var number = 0; number < EventIntake.MostRefusals; number++)
         {
             await _handler.NextRefusedAsync(Limit);
         }
 
-        Assert.Equal(InteractionIntake.MostOpen, _intake.Open);
+        Assert.Equal(EventIntake.MostOpen, _intake.Open);
         Assert.Equal(5, _intake.Dropped);
         await _intake.DrainAsync(TimeSpan.Zero, TimeProvider.System);
     }

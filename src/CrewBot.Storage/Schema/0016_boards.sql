@@ -10,4 +10,4 @@ CREATE INDEX derby_entry_catch ON derby_entry (crew_id, catch_number);
 -- Some news is none when it comes late.
 ALTER TABLE post ADD COLUMN good_for_ms INTEGER CHECK (good_for_ms > 0);
 
-PRAGMA user_version = 14;
+PRAGMA user_version = 16;
