@@ -12,6 +12,9 @@ public abstract record CommandOption(string Name, string Description, bool IsReq
     /// <summary>What is accepted, with an example.</summary>
     public abstract string Accepts { get; }
 
+    /// <summary>How many characters it may have.</summary>
+    public abstract int MostCharacters { get; }
+
     /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
     public abstract IReadOnlyList<string> Choices { get; }
 

@@ -13,6 +13,8 @@ public sealed record CommandOption<T>(string Name, string Description, bool IsRe
 
     public override string Accepts => Reader.Accepts;
 
+    public override int MostCharacters => Reader.MostCharacters;
+
     public override IReadOnlyList<string> Choices => Reader.Choices;
 
     public override bool CanSuggest => Reader.CanSuggest;

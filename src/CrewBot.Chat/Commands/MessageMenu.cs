@@ -27,6 +27,12 @@ public sealed record MessageMenu(string Label)
     /// </summary>
     public IReadOnlyList<CommandOption> Fields { get; init; } = [];
 
+    /// <summary>
+    /// Whether the form that the answer offers opens at once, so that a person corrects and sends what was read out of somebody
+    /// else's message; an answer without a form is shown as it is.
+    /// </summary>
+    public bool OpensForm { get; init; }
+
     /// <summary>What the message says, as an option.</summary>
     public Dictionary<string, string> SaidIn(ChatMessage message) =>
         Text is not null && message.Text.Trim() is { Length: > 0 } text ? new() { [Text.Name] = text } : [];

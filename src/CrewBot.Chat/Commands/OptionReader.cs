@@ -16,6 +16,9 @@ public abstract class OptionReader<T>
     /// <summary>Whether anything can be offered while it is being written, to some caller at least.</summary>
     public virtual bool CanSuggest => Suggest("").Any();
 
+    /// <summary>How many characters it may have; a platform's whole message is longer than what people type.</summary>
+    public virtual int MostCharacters => CommandText.Longest;
+
     /// <summary>Reads a text that is neither empty nor longer than a command may be.</summary>
     /// <param name="text">As written, trimmed.</param>
     /// <param name="units">What a bare number means.</param>

@@ -104,7 +104,7 @@ internal static class RequestReading
             return $"{option.Name} is empty. Give {option.Accepts}.";
         }
 
-        if (text.Length > CommandText.Longest)
+        if (text.Length > option.MostCharacters)
         {
             return $"{option.Name}: {text.Length} characters is too long.";
         }

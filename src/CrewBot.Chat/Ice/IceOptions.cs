@@ -11,8 +11,11 @@ namespace CrewBot.Chat.Ice;
 /// <summary>The options that ice commands share, each declared once.</summary>
 public sealed class IceOptions(TradeKnowledge knowledge)
 {
+    /// <summary>How much of a post is quoted.</summary>
+    public const int LongestQuote = 300;
+
     private const int LongestNote = 500;
-    private const int LongestQuote = 300;
+    private const int LongestPost = 4000;
     private const int LongestReason = 200;
     private const int MostHazards = 5;
     private const int MostPeople = 100;
@@ -76,6 +79,16 @@ public sealed class IceOptions(TradeKnowledge knowledge)
         "sure", "Whether it was measured, or guessed or heard", new ChoiceReader<bool>(
             [("measured", false), ("heard", true)], [("guessed", true), ("hearsay", true)]));
 
+    public CommandOption<string> Post { get; } = CommandOption.Optional(
+        "post", "What somebody wrote, as it stands there", new FreeTextReader("what the post says, as it stands there", LongestPost));
+
+    public CommandOption<string> Found { get; } = CommandOption.Optional(
+        "found", "What the post says, place by place: landing: 4in clear; narrows: slush, heard",
+        new FreeTextReader("place by place what was found, such as landing: 4in clear; narrows: slush, heard"));
+
+    public CommandOption<Moment> WhenSaid { get; } = CommandOption.Optional(
+        "when", "When it was measured; unknown, if you leave it out", new MomentReader());
+
     public CommandOption<int> Number { get; } = CommandOption.Required(
         "report", "The report's number", new WholeNumberReader(1, int.MaxValue));
 
@@ -83,6 +96,8 @@ public sealed class IceOptions(TradeKnowledge knowledge)
 
     public CommandOption<int> With { get; } = CommandOption.Required(
         "measured", "The number of the new measurement", new WholeNumberReader(1, int.MaxValue));
+
+    public CommandOption<WaterRules> WaterSaid { get; } = CommandOption.Optional("water", "Which water", new WaterReader(knowledge.Waters));
 
     public CommandOption<WaterRules> NewWater { get; } = CommandOption.Optional("water", "Another water", new WaterReader(knowledge.Waters));
 

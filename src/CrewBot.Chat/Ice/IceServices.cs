@@ -9,7 +9,9 @@ internal static class IceServices
     public static IServiceCollection AddIce(this IServiceCollection services) => services
         .AddSingleton<IceOptions>()
         .AddSingleton<IceShorthand>()
-        .AddSingleton<ICommandHandler, ReportIce>()
+        .AddSingleton<ReportIce>()
+        .AddSingleton<ICommandHandler>(services => services.GetRequiredService<ReportIce>())
+        .AddSingleton<ICommandHandler, RelayIcePost>()
         .AddSingleton<ICommandHandler, ShowIceBoard>()
         .AddSingleton<ICommandHandler, CarryOnIce>()
         .AddSingleton<ICommandHandler, GrowIce>()

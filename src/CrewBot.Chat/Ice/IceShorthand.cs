@@ -32,7 +32,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
                 continue;
             }
 
-            if ((Time(said, at, caller.Units, heard) ?? Thickness(said, at, heard) ?? Hazard(said, at, hazards) ?? Kind(said, at, heard)) is { } taken)
+            if ((Time(said, at, caller.Units, heard) ?? Thickness(said, at, heard) ?? Hazard(said, at, hazards) ?? Kind(said, at, heard) ?? Certainty(said[at], heard)) is { } taken)
             {
                 at += taken;
                 mayNameSpot = false;
@@ -129,5 +129,17 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
 
         heard.Add(new(options.Kind.Name, found.Meaning));
         return found.Words;
+    }
+
+    // Measured, guessed or heard.
+    private int? Certainty(string word, List<KeyValuePair<string, string>> heard)
+    {
+        if (options.Hearsay.Reader.Read(word, CrewUnits.Customary).Fault is not null)
+        {
+            return null;
+        }
+
+        heard.Add(new(options.Hearsay.Name, word));
+        return 1;
     }
 }

@@ -20,27 +20,36 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        book.WriteOnceAsync(request, (session, member) => FileAsync(request, session, member), cancellationToken);
+        book.WriteOnceAsync(request, (session, member) => AnswerAsync(request, session, member), cancellationToken);
 
-    private async Task<Reply> FileAsync(Request request, CrewSession session, CrewMember member)
+    /// <summary>Files one report and tells the channels that follow its water, in the transaction that is open.</summary>
+    /// <returns>What was filed, or in a line why nothing was.</returns>
+    internal async Task<Reading<ToldIce>> FileAsync(Request request, CrewSession session, CrewMember member)
     {
         var waters = new WaterRepository(session);
         var water = request.Get(options.Water).Name;
         var drafted = new IceDraft(options, request).New(member.Id, await waters.FindAsync(water) ?? await waters.AddAsync(water));
         if (drafted.Fault is { } fault)
         {
-            return Reply.Refuse(fault);
+            return new Misread(fault);
         }
 
         var reports = new IceReportRepository(session);
         var filed = (await reports.FindAsync(await reports.AddAsync(drafted.Value!)))!;
         var told = await new IceRelay(session, request, water).TellAsync(filed);
         await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
-        return AnswerOf(request, filed, water, told);
+        return new ToldIce(filed, water, told);
     }
 
-    private static Reply AnswerOf(Request request, FiledIce filed, string water, int told)
+    private async Task<Reply> AnswerAsync(Request request, CrewSession session, CrewMember member)
     {
+        var filing = await FileAsync(request, session, member);
+        return filing.Fault is { } fault ? Reply.Refuse(fault) : AnswerOf(request, filing.Value!);
+    }
+
+    private static Reply AnswerOf(Request request, ToldIce ice)
+    {
+        var (filed, water, told) = ice;
         var report = filed.ToReport();
         string?[] lines =
         [

@@ -95,7 +95,22 @@ internal sealed class InteractionRouter(
             return;
         }
 
+        if (menu is { Type: CommandType.Message, Info.OnMessage.OpensForm: true }
+            && await OfferedFormAsync(call, cancellationToken) is { } offered)
+        {
+            await OpenAsync(received, offered, cancellationToken);
+            return;
+        }
+
         await AnswerAsync(received, () => ValueTask.FromResult(call), CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+    }
+
+    private async Task<ModalResponse?> OfferedFormAsync(CommandCall call, CancellationToken cancellationToken)
+    {
+        var reply = await dispatcher.AnswerAsync(call, cancellationToken);
+        return reply.Actions.FirstOrDefault(action => action.Kind is ActionKind.Form) is { } action
+            ? _forms.Of(new Press(PressKind.Open, action.Path, action.Options) { Fields = action.Fields })
+            : null;
     }
 
     private async Task OnPressAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)

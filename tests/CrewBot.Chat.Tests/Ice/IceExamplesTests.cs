@@ -3,7 +3,7 @@ namespace CrewBot.Chat.Tests.Ice;
 public sealed class IceExamplesTests
 {
     private static readonly string[] Day =
-        ["ice rules", "ice share", "ice follow", "ice report", "ice board", "ice carry", "ice growth", "ice correct", "ice close", "ice withdraw", "ice leave"];
+        ["ice rules", "ice share", "ice follow", "ice relay", "ice report", "ice board", "ice carry", "ice growth", "ice correct", "ice close", "ice withdraw", "ice leave"];
 
     [Fact]
     public async Task Examples_OfADayOnTheIce_AreAnsweredInAPhonesLines()

@@ -49,6 +49,36 @@ public sealed class IceSessionTests
         }
     }
 
+    [Fact(Timeout = 120_000)]
+    public async Task Session_APostIsPointedAt_IsShownInAFormAndOnlyThenFiledAndRelayed()
+    {
+        var (worker, socket) = await JoinedWorker.JoinAsync(Limit);
+        await using var _ = worker;
+        Task<JsonNode> AskAsync(JsonObject interaction) => worker.AskAsync(socket, Of(Guilds[0], interaction), Limit);
+        await AskAsync(worker.Make.Command("crew", Subcommand("setup", Option("water", 3, "Loon Basin"))));
+        await AskAsync(worker.Make.Command("ice", Subcommand("follow", Option("water", 3, "Loon Basin"))));
+
+        var joke = await AskAsync(worker.Make.MessageCommand("Relay ice post", "caught a 22 inch pike"));
+        var form = await AskAsync(worker.Make.MessageCommand("Relay ice post", "4-5 inches of good ice off the landing, slush by the narrows"));
+        Assert.DoesNotContain(worker.Server.Requests, request => request.Path.EndsWith("/messages", StringComparison.Ordinal));
+
+        Assert.Contains("Nothing to pass on", joke.ToJsonString(), StringComparison.Ordinal);
+        Assert.Equal(9, form["type"]!.GetValue<int>());
+        var fields = form["data"]!["components"]!.AsArray().Select(label => label!["component"]!).ToList();
+        Assert.Equal(["water", "found", "when"], fields.Select(field => field["custom_id"]!.GetValue<string>()));
+        Assert.Equal("landing: 4in; narrows: slush", fields[1]["value"]!.GetValue<string>());
+        Assert.Null(fields[2]["value"]);
+
+        var answer = await AskAsync(worker.Make.Modal(
+            form["data"]!["custom_id"]!.GetValue<string>(), ("water", "Loon Basin"), ("found", "landing: 4in; narrows: slush"), ("when", "")));
+
+        Assert.Contains("2 reports", answer.ToJsonString(), StringComparison.Ordinal);
+        var relay = await SentAsync(worker.Server, "POST", Guilds[0]);
+        Assert.Contains("landing", relay, StringComparison.Ordinal);
+        Assert.Contains("4-5 inches of good ice off the landing", relay, StringComparison.Ordinal);
+        Assert.Contains("passed on by", relay, StringComparison.Ordinal);
+    }
+
     // Waiting for an answer passes over what was sent meanwhile: all that came in is looked through first.
     private static async Task<string> SentAsync(StandInServer server, string method, ulong guild)
     {

@@ -1,0 +1,9 @@
+using CrewBot.Storage.Ice;
+
+namespace CrewBot.Chat.Ice;
+
+/// <summary>A report that was filed just now.</summary>
+/// <param name="Filed">The report.</param>
+/// <param name="Water">The water's name.</param>
+/// <param name="Channels">How many channels are told of it.</param>
+internal sealed record ToldIce(FiledIce Filed, string Water, int Channels);

@@ -1,0 +1,144 @@
+namespace CrewBot.Core.Ice.Posts;
+
+/// <summary>Whether a clause says how things are: or asks, wishes, foretells, remembers, sells or jokes.</summary>
+internal static class PostSense
+{
+    private const int Reach = 12;
+
+    /// <summary>Whether a clause asks, question mark or none.</summary>
+    public static bool Asks(PostSentence sentence, IReadOnlyList<PostClause> clauses, int at)
+    {
+        var clause = clauses[at];
+        return OpensLikeQuestion(sentence, clause)
+            || (sentence.Asks && (at == clauses.Count - 1 || !clauses.Skip(at + 1).Take(Reach).Any(later => OpensLikeQuestion(sentence, later))));
+    }
+
+    /// <summary>Whether what is said at a place is not said to be so: wished, needed, foretold or only if.</summary>
+    public static bool IsUnreal(PostSentence sentence, PostClause clause, int at)
+    {
+        var marker = sentence.Find(clause.Start, at, PostWord.Unreal);
+        return sentence.SaysAnywhere(Math.Max(0, clause.Start - 2), at, "no", "way") || sentence.SaysAnywhere(clause.Start, at, "i'd", "like") || sentence.SaysAnywhere(clause.Start, at, "we'd", "like") || sentence.SaysAnywhere(clause.Start, at, "i'd", "love")
+            || (marker >= 0 && !IsRemembered(sentence, marker) && !(sentence[marker].Text is "doubt" && sentence[marker - 1].Is(PostWord.No)) && !(sentence[marker].Text is "would" && sentence[marker + 1].Is(PostWord.Hedge)))
+            || IsComing(sentence, at, clause.End)
+            || IsImperative(sentence, clause);
+    }
+
+    /// <summary>Whether a clause is about days to come, from a place on.</summary>
+    public static bool IsComing(PostSentence sentence, int from, int to)
+    {
+        for (var at = from; at < to; at++)
+        {
+            if (sentence[at].Text is "tomorrow" or "tmrw" or "tmw" or "soon" or "eventually"
+                || (sentence[at].Text is "by" or "next" && ((sentence[at + 1].Is(PostWord.Day | PostWord.Season) && !sentence[at + 1].Is(PostWord.Place)) || sentence[at + 1].Text is "week" or "weekend" or "tomorrow" or "christmas" or "then"
+                    || (sentence[at + 1].Text is "the" or "next" or "this" or "new" && sentence[at + 2].Is(PostWord.Day | PostWord.Season | PostWord.Part) && !sentence[at + 2].Is(PostWord.Place)))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a clause is about another season.</summary>
+    public static bool IsPast(PostSentence sentence, PostClause clause, int year)
+    {
+        for (var at = clause.Start; at < clause.End; at++)
+        {
+            var (token, next) = (sentence[at], sentence[at + 1]);
+            var isPast = token.Text switch
+            {
+                "last" or "previous" => next.Is(PostWord.Season),
+                "ago" => sentence[at - 1].Is(PostWord.Season) || sentence[at - 1].Text is "month",
+                "back" => next.Text is "in" && (sentence[at + 2].Number is > 31 || sentence[at + 2].Text is "the" or "my"),
+                "in" or "of" => next.Number is >= 1900 && next.Number < year,
+                "used" => next.Text is "to",
+                "when" => next.Text is "i" && sentence[at + 2].Text is "was" && sentence[at + 3].Is(PostWord.Det),
+                "remember" or "remembered" or "record" => true,
+                "days" or "day" => sentence[at - 1].Text is "old" && sentence[at - 2].Is(PostWord.Det),
+                _ => false,
+            };
+            if (isPast)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a clause comes back to the present.</summary>
+    public static bool IsNow(PostSentence sentence, PostClause clause) =>
+        sentence.SaysAnywhere(clause.Start, clause.End, "now") || sentence.SaysAnywhere(clause.Start, clause.End, "today")
+        || sentence.SaysAnywhere(clause.Start, clause.End, "currently") || sentence.SaysAnywhere(clause.Start, clause.End, "this", "year")
+        || sentence.SaysAnywhere(clause.Start, clause.End, "this", "morning");
+
+    /// <summary>Whether somebody sells something.</summary>
+    public static bool Sells(PostSentence sentence) => sentence.Has(PostWord.Ad);
+
+    public static bool Jokes(PostSentence sentence) =>
+        sentence.Has(PostWord.Joke) && !sentence.Has(PostWord.No)
+        || sentence.Says(sentence.Count - 2, "/", "s")
+        || sentence.SaysAnywhere(0, sentence.Count, "yeah", "right");
+
+    /// <summary>Whether a sentence agrees too readily to be meant: "sure, there's 5 feet".</summary>
+    public static bool Mocks(PostSentence sentence) =>
+        (sentence[0].Text is "sure" or "suure" && !sentence[1].Is(PostWord.Be)) || sentence.SaysAnywhere(0, 3, "oh", "sure") || sentence.SaysAnywhere(0, 3, "yeah", "sure");
+
+    /// <summary>Whether it is about ice at home: in a glass, on a windshield.</summary>
+    public static bool IsAtHome(PostSentence sentence, PostClause clause) =>
+        sentence.Find(clause.Start, clause.End, PostWord.Home) is var home and >= 0
+        && !(sentence[home].Text is "drink" && sentence[home - 1].Text is "the" && !sentence.Any(clause.Start, clause.End, PostWord.Ice)); // in the drink is in the lake
+
+    /// <summary>Whether a clause passes on somebody else's word.</summary>
+    public static bool IsHearsay(PostSentence sentence, PostClause clause)
+    {
+        if (sentence.Find(clause.Start, clause.End, PostWord.Hear) is var hears and >= 0 && !(sentence[hears].Text is "word" && sentence[hears + 1].Text is not ("is" or "has" or "on")))
+        {
+            return true;
+        }
+
+        var person = sentence.Find(clause.Start, clause.End, PostWord.Person);
+        return person >= 0
+            && !sentence.Any(clause.Start, person, PostWord.First | PostWord.Preposition)
+            && !sentence.Any(person + 1, person + 3, PostWord.First)
+            && sentence.Any(person + 1, clause.End, PostWord.Say | PostWord.Measure | PostWord.Have | PostWord.Be | (IsRelated(sentence, person) ? PostWord.Fall | PostWord.Vehicle : PostWord.None));
+    }
+
+    // My cousin, buddy's sled: somebody that the writer knows it from.
+    private static bool IsRelated(PostSentence sentence, int person) =>
+        sentence[person - 1].Text is "my" or "our" || sentence[person].Raw.EndsWith("'s", StringComparison.Ordinal) || sentence[person].Raw.EndsWith('s') && !sentence[person].Text.EndsWith('s');
+
+    /// <summary>Whether the writer speaks for himself.</summary>
+    public static bool IsOwn(PostSentence sentence, PostClause clause) => sentence[clause.Start].Is(PostWord.First) || sentence[clause.Start + 1].Is(PostWord.First);
+
+    // Advice tells nobody what is there: "never go out on less than 4 inches".
+    private static bool IsImperative(PostSentence sentence, PostClause clause)
+    {
+        var first = sentence[clause.Start].Text is "please" or "so" or "just" ? clause.Start + 1 : clause.Start;
+        return (sentence[first].Text is "never" or "don't" or "dont" or "do" && sentence[sentence[first + 1].Text is "not" ? first + 2 : first + 1].Text is "go" or "walk" or "step" or "drive" or "bring" or "venture" or "fish" or "fall")
+            || sentence[first].Text is "go" or "bring" or "remember";
+    }
+
+    // "When we drilled" is of then, "when we get 5 inches" is not of now.
+    private static bool IsRemembered(PostSentence sentence, int marker) =>
+        sentence[marker].Text is "when" or "once" or "before"
+        && (sentence[marker + 2].Raw.EndsWith("ed", StringComparison.OrdinalIgnoreCase) || sentence[marker + 2].Raw is "was" or "were" or "had" or "got" or "went" or "left");
+
+    private static bool OpensLikeQuestion(PostSentence sentence, PostClause clause)
+    {
+        var at = clause.Start;
+        while (at < clause.End && (sentence[at].Text is "so" or "hey" or "ok" or "and" or "well" or "guys" or "folks" or "yo" or "hi" or "hello" or "just" or "but"))
+        {
+            at++;
+        }
+
+        var (first, second) = (sentence[at], sentence[at + 1]);
+        // Where the shacks are, what we found: inside a statement these only join.
+        var joins = clause.Start > 0 && !sentence.Asks && first.Text is "where" or "what" or "who" or "which" or "why";
+        return sentence.Any(at, Math.Min(at + 2, clause.End), PostWord.Ask) && !joins && !(first.Text is "what" && second.Text is "a")
+            || (first.Text is "is" or "are" or "does" or "do" or "did" or "has" or "have" or "can" or "could" or "would" or "should" or "was" && (second.Is(PostWord.Pronoun | PostWord.Det | PostWord.Person | PostWord.Ice) || second.Text is "there" or "any"))
+            || first.Text is "any"
+            || (first.Text is "look" or "looking" && second.Text is "for")
+            || (first.Text is "let" && second.Text is "me");
+    }
+}

@@ -1,0 +1,61 @@
+namespace CrewBot.Core.Ice.Posts;
+
+/// <summary>A sentence of a post. Places before and after it hold no token, so that looking around needs no bounds.</summary>
+/// <param name="tokens">In the order written.</param>
+/// <param name="asks">Whether it ends with a question mark.</param>
+internal sealed class PostSentence(PostToken[] tokens, bool asks)
+{
+    private readonly PostWord _words = tokens.Aggregate(PostWord.None, static (words, token) => words | token.Words);
+
+    public int Count => tokens.Length;
+
+    public bool Asks => asks;
+
+    public PostToken this[int at] => at >= 0 && at < tokens.Length ? tokens[at] : PostToken.None;
+
+    /// <summary>Whether any word of it is of a class.</summary>
+    public bool Has(PostWord classes) => (_words & classes) != 0;
+
+    /// <summary>Where the first word of a class stands from one place up to another; -1 where none does.</summary>
+    public int Find(int from, int to, PostWord classes)
+    {
+        for (var at = Math.Max(0, from); at < Math.Min(to, tokens.Length); at++)
+        {
+            if (tokens[at].Is(classes))
+            {
+                return at;
+            }
+        }
+
+        return -1;
+    }
+
+    public bool Any(int from, int to, PostWord classes) => Find(from, to, classes) >= 0;
+
+    /// <summary>Whether words stand one after another from a place on.</summary>
+    public bool Says(int at, params ReadOnlySpan<string> words)
+    {
+        for (var word = 0; word < words.Length; word++)
+        {
+            if (this[at + word].Text != words[word])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    public bool SaysAnywhere(int from, int to, params ReadOnlySpan<string> words)
+    {
+        for (var at = from; at <= to - words.Length; at++)
+        {
+            if (Says(at, words))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
