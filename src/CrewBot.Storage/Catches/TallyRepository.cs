@@ -44,7 +44,7 @@ public sealed class TallyRepository(CrewSession session)
         SELECT member_id, species, fish, total_nm, longest_nm, longest
         FROM catch_tally
         WHERE crew_id = @CrewId AND (@Season IS NULL OR season = @Season)
-        ORDER BY season
+        ORDER BY species, season
         """;
 
     private const string BetweenSql = """
