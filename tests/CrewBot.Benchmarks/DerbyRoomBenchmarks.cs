@@ -10,7 +10,7 @@ using UnitsNet.Units;
 
 namespace CrewBot.Benchmarks;
 
-/// <summary>The derby commands themselves, record read from the file, with 200 anglers who have entered 50 fish each.</summary>
+/// <summary>The derby commands themselves, with 200 anglers who have entered 50 fish each.</summary>
 [MemoryDiagnoser, MedianColumn]
 public class DerbyRoomBenchmarks() : CrewBenchmarks(Start)
 {
@@ -19,10 +19,12 @@ public class DerbyRoomBenchmarks() : CrewBenchmarks(Start)
 
     private static readonly DateTimeOffset Start = new(2027, 1, 16, 14, 0, 0, TimeSpan.Zero);
 
+    private int _amended;
+
     [GlobalSetup]
     public async Task SetUpAsync()
     {
-        await AskAsync("/derby create name:\"Basin day\" starts:14:00 ends:23:00");
+        await AskAsync("/derby create name:\"Basin day\" starts:14:00 ends:23:00 evidence:\"own word\"");
         await AskAsync("/derby join");
         await using var database = await Database.OpenAsync(File, CancellationToken.None);
         await database.WriteAsync(Crew, FillAsync, CancellationToken.None);
@@ -31,10 +33,18 @@ public class DerbyRoomBenchmarks() : CrewBenchmarks(Start)
     [Benchmark]
     public Task<Reply> Standings() => AskAsync("/derby standings");
 
+    /// <summary>A change written to the disk, and all that the derby says unasked brought in line with it.</summary>
+    [Benchmark]
+    public Task<Reply> Amend()
+    {
+        _amended++;
+        return AskAsync($"/derby amend entry:{1 + (_amended % (Anglers * FishEach))} length:{20 + (_amended / (Anglers * FishEach))}.5cm reason:misread");
+    }
+
     [Benchmark]
     public Task<Reply> Why() => AskAsync("/derby why");
 
-    private Task<Reply> AskAsync(string line) => Desk.AnswerAsync(Desk.Call(line, "angler-0", Role.Steward) with { At = Start.AddHours(4) });
+    private Task<Reply> AskAsync(string line) => Desk.AnswerAsync(Desk.Call(line, "angler-0", Role.Steward) with { At = Start.AddHours(4), Place = "scales" });
 
     private static async Task FillAsync(CrewSession session)
     {

@@ -75,7 +75,7 @@ internal sealed class Boards(
 
     // To a tenth of a percent: no scale tells more.
     private decimal? RelativeWeightOf(WeighedFish fish) =>
-        knowledge.Species.Has(fish.Species) && RelativeWeight.Of(knowledge.Species[fish.Species], fish.Length.Length, fish.Weight.Mass) is { } relative
+        knowledge.Species.Has(fish.Species) && RelativeWeight.Of(knowledge.Species[fish.Species], fish.Length, fish.Weight) is { } relative
             ? decimal.Round((decimal)relative.Share.Percent, 1)
             : null;
 

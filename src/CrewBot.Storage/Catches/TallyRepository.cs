@@ -1,5 +1,7 @@
 using CrewBot.Storage.Connections;
+using CrewBot.Storage.Crews;
 using Microsoft.Data.Sqlite;
+using UnitsNet;
 
 namespace CrewBot.Storage.Catches;
 
@@ -39,32 +41,32 @@ public sealed class TallyRepository(CrewSession session)
         """;
 
     private const string OfSeasonOfFish = """
-        SELECT t.member_id, m.name AS angler, t.species, t.fish, t.total_nm, t.longest_nm, t.longest
-        FROM catch_tally t JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
-        WHERE t.crew_id = @CrewId AND (@Season IS NULL OR t.season = @Season)
-        ORDER BY t.season
+        SELECT member_id, species, fish, total_nm, longest_nm, longest
+        FROM catch_tally
+        WHERE crew_id = @CrewId AND (@Season IS NULL OR season = @Season)
+        ORDER BY species, season
         """;
 
     private const string BetweenSql = """
-        SELECT c.member_id, m.name AS angler, c.species, 1 AS fish, COALESCE(c.length_nm, 0) AS total_nm, c.length_nm AS longest_nm,
-            c.number AS longest
-        FROM catch_entry c JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
-        WHERE c.crew_id = @CrewId AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId) AND c.voided_at_ms IS NULL
-        ORDER BY c.caught_at_ms, c.number
+        SELECT member_id, species, 1 AS fish, COALESCE(length_nm, 0) AS total_nm, length_nm AS longest_nm, number AS longest
+        FROM catch_entry
+        WHERE crew_id = @CrewId AND caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR water_id = @WaterId) AND voided_at_ms IS NULL
+        ORDER BY caught_at_ms, number
         """;
 
     private const string WeighedSql = """
-        SELECT c.number, m.name AS angler, c.species, c.length_nm, c.length_unit, c.weight_ng, c.weight_unit
-        FROM catch_entry c INDEXED BY catch_entry_weighed JOIN member m ON m.crew_id = c.crew_id AND m.id = c.member_id
-        WHERE c.crew_id = @CrewId AND c.caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR c.water_id = @WaterId)
-            AND c.weight_ng IS NOT NULL AND c.length_nm IS NOT NULL AND c.voided_at_ms IS NULL
+        SELECT number, member_id, species, length_nm, weight_ng
+        FROM catch_entry INDEXED BY catch_entry_weighed
+        WHERE crew_id = @CrewId AND caught_at_ms BETWEEN @FromMs AND @ToMs AND (@WaterId IS NULL OR water_id = @WaterId)
+            AND weight_ng IS NOT NULL AND length_nm IS NOT NULL AND voided_at_ms IS NULL
         """;
 
     /// <summary>What everybody caught in a season, in no order.</summary>
     /// <param name="season">The year that the season starts in; null for all of them together.</param>
     public async Task<IReadOnlyList<CatchTally>> OfSeasonAsync(int? season)
     {
-        var tallies = await session.QueryAsync<CatchTally>(OfSeasonOfFish, new { session.CrewId, Season = season });
+        var names = await new MemberRepository(session).NamesAsync();
+        var tallies = await session.QueryAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
         return season is null ? Together(tallies) : tallies;
     }
 
@@ -72,18 +74,22 @@ public sealed class TallyRepository(CrewSession session)
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public async Task<IReadOnlyList<CatchTally>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-        Together(await session.QueryAsync(BetweenSql, Span(from, to, waterId), Tally));
+    public async Task<IReadOnlyList<CatchTally>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
+    {
+        var names = await new MemberRepository(session).NamesAsync();
+        return Together(await session.QueryAsync(BetweenSql, Span(from, to, waterId), row => Tally(row, names)));
+    }
 
     /// <summary>Fish of a span of time that were measured and weighed, in no order.</summary>
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public async Task<IReadOnlyList<WeighedFish>> WeighedAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-    [
-        .. (await session.QueryAsync<WeighedRow>(WeighedSql, Span(from, to, waterId))).Select(row => new WeighedFish(
-            row.Number, row.Angler, row.Species, StoredUnits.LengthOf(row.LengthNm, row.LengthUnit)!.Value, StoredUnits.MassOf(row.WeightNg, row.WeightUnit)!.Value)),
-    ];
+    public async Task<IReadOnlyList<WeighedFish>> WeighedAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
+    {
+        var names = await new MemberRepository(session).NamesAsync();
+        return await session.QueryAsync(WeighedSql, Span(from, to, waterId), row => new WeighedFish(
+            row.GetInt64(0), names[row.GetInt64(1)], row.GetString(2), Length.FromMillimeters(row.GetInt64(3) / 1e6), Mass.FromGrams(row.GetInt64(4) / 1e9)));
+    }
 
     /// <summary>Counts a fish that was added.</summary>
     internal Task AddAsync(long number, CatchEntry entry) => session.ExecuteAsync(
@@ -116,12 +122,10 @@ public sealed class TallyRepository(CrewSession session)
         }),
     ];
 
-    private static CatchTally Tally(SqliteDataReader row) => new(
-        row.GetInt64(0), row.GetString(1), row.GetString(2), row.GetInt64(3), row.GetInt64(4),
-        row.IsDBNull(5) ? null : row.GetInt64(5), row.IsDBNull(5) ? null : row.GetInt64(6));
+    private static CatchTally Tally(SqliteDataReader row, IReadOnlyDictionary<long, string> names) => new(
+        row.GetInt64(0), names[row.GetInt64(0)], row.GetString(1), row.GetInt64(2), row.GetInt64(3),
+        row.IsDBNull(4) ? null : row.GetInt64(4), row.IsDBNull(4) ? null : row.GetInt64(5));
 
     private object Span(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
         new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId };
-
-    private sealed record WeighedRow(long Number, string Angler, string Species, long LengthNm, string LengthUnit, long WeightNg, string WeightUnit);
 }

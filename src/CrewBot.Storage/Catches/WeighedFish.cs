@@ -1,4 +1,4 @@
-using CrewBot.Core.Fish;
+using UnitsNet;
 
 namespace CrewBot.Storage.Catches;
 
@@ -8,4 +8,4 @@ namespace CrewBot.Storage.Catches;
 /// <param name="Species">Key of the species.</param>
 /// <param name="Length">Its length.</param>
 /// <param name="Weight">What the scale said.</param>
-public sealed record WeighedFish(long Number, string Angler, string Species, ExactLength Length, ExactMass Weight);
+public sealed record WeighedFish(long Number, string Angler, string Species, Length Length, Mass Weight);

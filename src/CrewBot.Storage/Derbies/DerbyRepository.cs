@@ -16,12 +16,13 @@ public sealed class DerbyRepository(CrewSession session)
             @MinimumNm, @MinimumUnit, @Species, @Waters, @Kept, @MostEntries)
         """;
 
+    // Left to itself, the planner walks the whole record for either.
     private const string SelectSql = """
         SELECT d.*,
-            COALESCE((SELECT e.kind = 'closed' FROM derby_event e
+            COALESCE((SELECT e.kind = 'closed' FROM derby_event e INDEXED BY derby_event_state
                 WHERE e.crew_id = d.crew_id AND e.derby = d.number AND e.kind IN ('closed', 'reopened')
                 ORDER BY e.number DESC LIMIT 1), 0) AS is_closed,
-            COALESCE((SELECT e.kind = 'joined' FROM derby_event e
+            COALESCE((SELECT e.kind = 'joined' FROM derby_event e INDEXED BY derby_event_angler
                 WHERE e.crew_id = d.crew_id AND e.derby = d.number AND e.kind IN ('joined', 'left') AND e.angler_id = @MemberId
                 ORDER BY e.number DESC LIMIT 1), 0) AS has_joined
         FROM derby d WHERE d.crew_id = @CrewId

@@ -115,7 +115,7 @@ public sealed partial class RelayFaultTests : IDisposable
     }
 
     // A request that failed is sent again before the next one: what stands behind one another is one report.
-    private static IEnumerable<int> OnceEach(IEnumerable<int> numbers) => numbers.Aggregate(
+    private static List<int> OnceEach(IEnumerable<int> numbers) => numbers.Aggregate(
         new List<int>(),
         (once, number) => once.Count > 0 && once[^1] == number ? once : [.. once, number]);
 

@@ -58,7 +58,10 @@ public sealed class TallyRepositoryTests : DatabaseTest
             await catches.AddAsync(fish with { Weight = weight });
             await catches.VoidAsync(await catches.AddAsync(fish with { Length = length, Weight = weight }), Noon);
             var counts = await catches.AddAsync(fish with { Length = length, Weight = weight });
-            Assert.Equal([new WeighedFish(counts, "Ana", "walleye", length, weight)], await new TallyRepository(session).WeighedAsync(Noon, Noon, null));
+            var read = Assert.Single(await new TallyRepository(session).WeighedAsync(Noon, Noon, null));
+            Assert.Equal((counts, "Ana", "walleye"), (read.Number, read.Angler, read.Species));
+            Assert.Equal(508, read.Length.Millimeters, 9);
+            Assert.Equal(1360.77711, read.Weight.Grams, 9);
             return counts;
         });
         Assert.Equal(4, weighed);
