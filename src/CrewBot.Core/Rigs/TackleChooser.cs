@@ -57,7 +57,8 @@ internal sealed class TackleChooser(LineChooser lines, LureChooser lures)
     }
 
     private static LureStep StepOf(Presentation presentation, Mass weight) => presentation.Sizes
-        .MinBy(size => Math.Abs(Math.Log(size.Weight.Kilograms / weight.Kilograms)))! with { Weight = weight };
+        .MinBy(size => Math.Abs(Math.Log(size.Weight.Kilograms / weight.Kilograms)))! with
+    { Weight = weight };
 
     private static bool IsAllowed(RigAsk ask, LineChoice line) => !ask.Without.Contains(line.Material.Key);
 }
