@@ -8,6 +8,8 @@ namespace CrewBot.EndToEnd.Tests.DiscordRooms;
 /// <summary>The built program as a service, joined to the stand-in.</summary>
 internal sealed class JoinedWorker : IAsyncDisposable
 {
+    // Crews of other tests have the same ids: each program keeps its own database.
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-joined-");
     private readonly Process _process;
     private readonly bool _ownsServer;
     private readonly Task<string> _output;
@@ -20,8 +22,9 @@ internal sealed class JoinedWorker : IAsyncDisposable
         _process = EndToEnd.Tests.Worker.Start(new WorkerCall
         {
             Arguments = arguments,
-            Environment = new Dictionary<string, string>(database is null ? [] : [new("CREWBOT_DATABASE", database)])
+            Environment = new Dictionary<string, string>
             {
+                ["CREWBOT_DATABASE"] = database ?? Path.Combine(_folder.FullName, "crew.db"),
                 ["CREWBOT_DISCORD__TOKEN"] = token,
                 ["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString(),
             },
@@ -81,6 +84,7 @@ internal sealed class JoinedWorker : IAsyncDisposable
         }
 
         _process.Dispose();
+        _folder.Delete(recursive: true);
         if (_ownsServer)
         {
             await Server.DisposeAsync();
