@@ -28,7 +28,12 @@ internal static class PostBounds
                 return !sentence.SaysAnywhere(at, quantity.Start, "less");
             }
 
-            if (token.Is(PostWord.Limit) || (token.Text is "up" && sentence[at + 1].Text is "to") || (token.Text is "short" && sentence[at + 1].Text is "of"))
+            if (token.Text is "under" or "below" && IsWhere(sentence, clause, at, quantity))
+            {
+                return false;
+            }
+
+            if ((token.Is(PostWord.Limit) && sentence[at - 1].Text is not "or") || (token.Text is "up" && sentence[at + 1].Text is "to") || (token.Text is "short" && sentence[at + 1].Text is "of"))
             {
                 isUpper = true;
             }
@@ -78,7 +83,19 @@ internal static class PostBounds
         return false;
     }
 
+    // Slush under 8 inches of ice; 12 inches of slush and under 8 inches of ice; under 8 inches of ice the current rips.
+    private static bool IsWhere(PostSentence sentence, PostClause clause, int under, PostQuantity quantity)
+    {
+        const PostWord Below = PostWord.Slush | PostWord.Water | PostWord.Current;
+        var (before, isJoined) = (under - 1, sentence[under - 1].Text is "and" or "&" or "," or "then");
+        before -= sentence[before].Is(PostWord.Be) ? 1 : isJoined ? 1 : 0;
+        var isUnder = sentence[before].Is(Below) || (sentence[before].Text is "snow" or "crust" or "fluff" && isJoined);
+        var ice = sentence.Find(quantity.End, quantity.End + 4, PostWord.Ice);
+        return (isUnder && (!isJoined || sentence.Any(before - 3, before, PostWord.Unit)))
+            || (under == clause.Start && ice >= 0 && sentence[ice + 1].Is(PostWord.Det | PostWord.Pronoun));
+    }
+
     private static bool IsBetween(PostToken token) =>
-        token.Is(PostWord.Hedge | PostWord.Have | PostWord.Be | PostWord.Measure | PostWord.Det) && !token.Is(PostWord.Place)
+        token.Is(PostWord.Hedge | PostWord.Limit | PostWord.Have | PostWord.Be | PostWord.Measure | PostWord.Det) && !token.Is(PostWord.Place)
         || token.Text is "even" or "quite" or "yet" or "more" or "over" or "than" or "full" or "of" or "there" or "to" or "at" or "still" or "any" or "thick" or "just" or "only";
 }

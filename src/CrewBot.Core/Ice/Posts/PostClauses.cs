@@ -51,7 +51,8 @@ internal static class PostClauses
     }
 
     private static bool IsMark(PostSentence sentence, int at) =>
-        sentence[at].Text is "," or ";" or "(" or ")" or ":" or "="
+        sentence[at].Text is "," or ";" or "(" or ")" or "="
+        || (sentence[at].Text is ":" && !sentence.IsClockAt(at))
         || (sentence[at].Text is "-" && !sentence[at].IsGlued)
         || (sentence[at].Text is "/" && sentence[at - 1].IsWord);
 

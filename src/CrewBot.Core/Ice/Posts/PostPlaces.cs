@@ -102,8 +102,8 @@ internal static class PostPlaces
                 continue;
             }
 
-            var isName = token.IsCapital && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
-            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || isName)
+            var isName = token.IsCapital && !(token.Is(PostWord.WeakKind) && sentence[at - 1].Text.Length == 0) && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
+            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || (token.Is(PostWord.Ad) && IsNoun(sentence, at + 1)) || isName)
             {
                 at++;
                 continue;
@@ -119,10 +119,11 @@ internal static class PostPlaces
             {
                 var next = Article(sentence, at + 1);
                 var tail = Noun(sentence, next, LongestUnknown);
-                return tail > next ? tail : Math.Max(end, Name(sentence, next, false));
+                return tail > next ? tail : Name(sentence, next, false) is var name && name > next ? name : end;
             }
 
-            return end;
+            // Dock Rd, Camp Oaks
+            return end + (end > start && sentence[end] is { IsCapital: true, Words: PostWord.None } && sentence[end - 1].IsCapital ? 1 : 0);
         }
     }
 

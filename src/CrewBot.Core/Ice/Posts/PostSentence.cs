@@ -16,6 +16,9 @@ internal sealed class PostSentence(PostToken[] tokens, bool asks)
     /// <summary>Whether any word of it is of a class.</summary>
     public bool Has(PostWord classes) => (_words & classes) != 0;
 
+    /// <summary>Whether a colon stands between an hour and its minutes.</summary>
+    public bool IsClockAt(int at) => this[at].Text is ":" && this[at - 1].Number is not null && this[at + 1] is { IsGlued: true, Number: < 60, Raw.Length: 2 };
+
     /// <summary>Where the first word of a class stands from one place up to another; -1 where none does.</summary>
     public int Find(int from, int to, PostWord classes)
     {

@@ -74,6 +74,11 @@ internal sealed class PostText
         }
 
         var next = _cursor.Peek(ahead);
+        if (sign == '.' && _tokens is [.., { Number: not null }, { Text: "in" } unit])
+        {
+            _tokens[^1] = unit with { Text = "inch" }; // nobody shortens the preposition
+        }
+
         var goesOn = char.IsLower(next) || char.IsAsciiDigit(next) || next is ',' or ')';
         if (sign == '.' && goesOn && _tokens.Count > 0 && (ShortForms.Contains(_tokens[^1].Raw.ToLowerInvariant()) || (ahead == 0 && char.IsLetter(next))))
         {

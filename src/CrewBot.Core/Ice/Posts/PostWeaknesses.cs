@@ -37,7 +37,7 @@ internal static class PostWeaknesses
     // Grey or rotten ice without a thickness is still a warning.
     private static bool IsWeakKind(PostSentence sentence, PostClause clause, int at) =>
         sentence[at].Is(PostWord.WeakKind & ~PostWord.Slush)
-        && (sentence.Any(at + 1, at + 4, PostWord.Ice) || (sentence[at - 1].Is(PostWord.Be) && sentence.Any(clause.Start, at, PostWord.Ice)))
+        && ((sentence[at].Text is "honeycomb" or "honeycombed" or "candled" && !sentence.Any(0, at, PostWord.Unit)) || sentence.Any(at + 1, at + 4, PostWord.Ice) || (sentence[at - 1].Is(PostWord.Be) && sentence.Any(clause.Start, at, PostWord.Ice)))
         && !Enumerable.Range(clause.Start, clause.End - clause.Start).Any(word => sentence[word].Is(PostWord.Unit));
 
     // A thin line, a thin layer of snow, a sketchy guy.
