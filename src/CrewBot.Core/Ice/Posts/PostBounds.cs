@@ -43,7 +43,16 @@ internal static class PostBounds
             }
         }
 
-        return isUpper;
+        return isUpper && !IsFloor(sentence, clause, quantity);
+    }
+
+    // Couldn't get a hole below 20 cm; nothing under 6 inches.
+    private static bool IsFloor(PostSentence sentence, PostClause clause, PostQuantity quantity)
+    {
+        var under = quantity.Start - 1;
+        var no = sentence.Find(clause.Start, under, PostWord.No);
+        return sentence[under].Text is "under" or "below" && no >= 0
+            && (sentence[no].Text is "nothing" or "none" || (sentence[no].Text is "couldn't" or "couldnt" or "didn't" or "didnt" && sentence[no + 1].Is(PostWord.Measure | PostWord.Have)));
     }
 
     /// <summary>Whether it is only about, maybe, or by eye.</summary>
@@ -57,7 +66,7 @@ internal static class PostBounds
         for (var at = quantity.Start - 1; at >= clause.Start; at--)
         {
             var token = sentence[at];
-            var isOfPlace = token.Is(PostWord.Preposition) && !(quantity.Start - at <= 2 && !sentence.Any(at + 1, quantity.Start, PostWord.Det | PostWord.Place));
+            var isOfPlace = token.Is(PostWord.Preposition) && (sentence[at - 1].Text is "turn" or "turned" || !(quantity.Start - at <= 2 && !sentence.Any(at + 1, quantity.Start, PostWord.Det | PostWord.Place)));
             if (token.Is(PostWord.Hedge) && !isOfPlace && !(token.Is(PostWord.Say | PostWord.Hear) && !sentence.Any(clause.Start, at, PostWord.First | PostWord.Wish)))
             {
                 return true;
@@ -74,7 +83,7 @@ internal static class PostBounds
     {
         for (var at = 0; at < sentence.Count; at++)
         {
-            if (sentence[at].Is(PostWord.No) && (sentence[at + 1].Text is "sure" or "measure" or "drill" or "check" || sentence[at + 2].Text is "measure"))
+            if (sentence[at].Text is "eyeball" || sentence[at].Is(PostWord.No) && (sentence[at + 1].Text is "sure" or "measure" or "drill" or "check" || sentence[at + 2].Text is "measure"))
             {
                 return true;
             }

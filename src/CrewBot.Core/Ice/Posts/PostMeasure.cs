@@ -112,11 +112,12 @@ internal static class PostMeasure
             return true;
         }
 
-        var endsHere = (next.Words == PostWord.None && !next.IsWord) || next.Is(PostWord.Preposition | PostWord.Contrast | PostWord.If) || next.Text is "and";
+        var endsHere = (next.Words == PostWord.None && !next.IsWord) || (next.Is(PostWord.Preposition | PostWord.Contrast | PostWord.If) && next.Text is not "of") || next.Text is "and";
         var subject = SubjectOf(sentence, clause, number);
-        return endsHere && subject != Head.Other
+        return (endsHere || (followsOne && next.Is(PostWord.Part))) && subject != Head.Other
             && (subject == Head.Ice || sentence[number.Start - 1].Is(PostWord.Measure)
-                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place) || sentence[number.Start - 1].Is(PostWord.Day) || sentence[number.Start - 1].Text is "then"))
+                || (IsPraised(sentence, number) && next.Is(PostWord.Preposition) && sentence.Any(number.End, clause.End, PostWord.Place))
+                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place) || next.Is(PostWord.Part) || sentence[number.Start - 1].Is(PostWord.Day) || sentence[number.Start - 1].Text is "then"))
                 || (isAboutIce && IsHad(sentence, clause, number)));
     }
 
@@ -125,7 +126,7 @@ internal static class PostMeasure
     {
         var (before, next) = (sentence[number.Start - 1], sentence[number.End]);
         var isOfPeople = next.Text is "of" && (sentence[number.End + 1].Is(PostWord.Person) || sentence[number.End + 1].Text is "us" or "them" or "you" or "my" or "our");
-        return number.Most > 100 || isOfPeople || sentence.IsClockAt(number.End) || sentence.IsClockAt(number.Start - 1) || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || before.Text is "$" or "#" or "-" or "at" or "for";
+        return number.Most > 100 || isOfPeople || PostPlaces.IsNumbered(sentence, number.Start - 1) || sentence.IsClockAt(number.End) || sentence.IsClockAt(number.Start - 1) || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || before.Text is "$" or "#" or "-" or "at" or "for";
     }
 
     private static bool IsBeforeIce(PostSentence sentence, PostQuantity number)
@@ -140,6 +141,10 @@ internal static class PostMeasure
         return sentence[end].Is(PostWord.Ice | PostWord.Thick)
             || (end > at && sentence.Any(at, end, PostWord.Kind) && !(sentence[end].IsWord && sentence[end].Words == PostWord.None));
     }
+
+    // A solid 14 at the pier.
+    private static bool IsPraised(PostSentence sentence, PostQuantity number) =>
+        sentence[number.Start - 1].Is(PostWord.Praise) && sentence[number.Start - 2].Text is "a";
 
     // I got 6; wasn't more than 3 by the culvert.
     private static bool IsHad(PostSentence sentence, PostClause clause, PostQuantity number)

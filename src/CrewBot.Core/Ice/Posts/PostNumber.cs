@@ -138,7 +138,7 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
 
     private static PostNumber? Joined(PostSentence sentence, int start, int next)
     {
-        var isTime = sentence[start - 1].Text is "at" or "@";
+        var isTime = sentence[start - 1].Text is "at" or "@" || sentence.IsClockAt(start - 1);
         var from = sentence[next].Text switch
         {
             "-" or "to" or "or" or "/" => next + 1,

@@ -98,7 +98,8 @@ internal static class PostPlaces
             var token = sentence[at];
             if (IsNoun(sentence, at))
             {
-                end = ++at;
+                at += IsNumbered(sentence, at) ? 2 : 1;
+                end = at;
                 continue;
             }
 
@@ -127,6 +128,10 @@ internal static class PostPlaces
         }
     }
 
+    /// <summary>Whether a place is known by its number: marker 12.</summary>
+    public static bool IsNumbered(PostSentence sentence, int at) =>
+        sentence[at].Text is "marker" or "buoy" or "stake" && sentence[at + 1].Number is not null && !sentence[at + 2].Is(PostWord.Unit);
+
     private static int Article(PostSentence sentence, int at) => sentence[at].Is(PostWord.Det) ? at + 1 : at;
 
     private static bool IsNounAt(PostSentence sentence, int at) =>
@@ -140,7 +145,9 @@ internal static class PostPlaces
         return token.IsWord && token.Is(PostWord.Place)
             && !(token.Text is "lake" && sentence[at + 1].Is(PostWord.Ice))
             && !(token.Text is "neck" or "arm" or "heart" && sentence[at - 1].Text is "my" or "his" or "her" or "their" or "your" or "our")
-            && !(token.Text is "sound" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
+            && !(token.Text is "side" && sentence[at - 1].Text is "both" or "either")
+            && !(token.Text is "bar" && sentence[at + 1].Is(PostWord.Say))
+            && !(token.Text is "sound" or "lock" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
             && !(token.Text is "point" && sentence[at - 1].Is(PostWord.Det) && sentence[at - 1].Text is "this")
             && !(token.Text is "spring" && (sentence[at + 1].Is(PostWord.Be) || sentence[at - 1].Text is "last" or "this" or "next"))
             && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));

@@ -39,7 +39,7 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
         }
 
         MergeFrom(hazards);
-        _isAboutIce |= scene.TellsOfIce || Count > 0 || (scene.IsQuestion && scene.Places.Count > 0);
+        _isAboutIce |= scene.TellsOfIce || Count > 0 || (scene.IsQuestion && scene.Places.Count > 0 && !sentence.Has(PostWord.Wish | PostWord.Home | PostWord.Ad));
         _isRemembered = scene.Remembers(posted.Year);
         _isHeard = Count == before && scene.EndsInHearsay;
 

@@ -10,8 +10,12 @@ internal static class PostSense
     {
         var clause = clauses[at];
         return OpensLikeQuestion(sentence, clause)
-            || (sentence.Asks && (at == clauses.Count - 1 || !clauses.Skip(at + 1).Take(Reach).Any(later => OpensLikeQuestion(sentence, later))));
+            || (sentence.Asks && !IsTold(sentence) && (at == clauses.Count - 1 || !clauses.Skip(at + 1).Take(Reach).Any(later => OpensLikeQuestion(sentence, later))));
     }
+
+    // "We measured 9 yesterday and 8 today??" wonders at what it tells.
+    private static bool IsTold(PostSentence sentence) =>
+        sentence[0].Is(PostWord.First) && sentence[1].Is(PostWord.Measure) && !sentence.Has(PostWord.Ask);
 
     /// <summary>Whether what is said at a place is not said to be so: wished, needed, foretold or only if.</summary>
     public static bool IsUnreal(PostSentence sentence, PostClause clause, int at)
@@ -149,10 +153,16 @@ internal static class PostSense
         var person = sentence.Find(clause.Start, clause.End, PostWord.Person);
         return person >= 0
             && !(sentence[person].Raw.EndsWith("'s", StringComparison.Ordinal) && sentence[person + 1].Is(PostWord.Thing) && !sentence[person + 1].Is(PostWord.Vehicle)) // somebody's flag is up
+            && !IsAddressed(sentence, person)
             && !sentence.Any(clause.Start, person, PostWord.First | PostWord.Preposition)
             && !sentence.Any(person + 1, person + 3, PostWord.First)
             && sentence.Any(person + 1, clause.End, PostWord.Say | PostWord.Measure | PostWord.Have | PostWord.Be | (IsRelated(sentence, person) ? PostWord.Fall | PostWord.Vehicle : PostWord.None));
     }
+
+    // Careful guys the ice is thin; people it's 2 inches.
+    private static bool IsAddressed(PostSentence sentence, int person) =>
+        sentence[person].Raw.EndsWith('s') && (sentence[person + 1].Is(PostWord.Det)
+            || (sentence[person + 1].Is(PostWord.Pronoun) && sentence[person + 1].Text is not ("he" or "she" or "they" or "they're" or "he's" or "she's")));
 
     // The club says, said the ridge broke; not "I'd say", "sonar says" or "say 5 inches".
     private static bool IsQuoted(PostSentence sentence, PostClause clause)
@@ -164,7 +174,7 @@ internal static class PostSense
         }
 
         var before = sentence[says - 1];
-        return says == clause.Start || (before is { IsWord: true, Words: PostWord.None } or { IsCapital: true } && before.Text is not ("tape" or "ruler" or "gauge" or "stick")) || (before.Is(PostWord.Place | PostWord.Vehicle) && before.IsWord);
+        return says == clause.Start || (before is { IsWord: true, Words: PostWord.None } or { IsCapital: true } && before.Text is not ("tape" or "ruler" or "gauge" or "stick" or "bar")) || (before.Is(PostWord.Place | PostWord.Vehicle) && before.Text is not "bar");
     }
 
     // My cousin, buddy's sled: somebody that the writer knows it from.

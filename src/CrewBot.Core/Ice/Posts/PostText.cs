@@ -120,12 +120,18 @@ internal sealed class PostText
         Put(new(raw, stem, classes, glued));
     }
 
-    // Snow ice is a kind of ice, and a brother in law a brother: two or three words that are one.
+    // Snow ice is a kind of ice, "by eye" a guess, a brother in law a brother: two or three words that are one.
     private void Put(PostToken word)
     {
         if (word.Text is "ice" && LastIs("snow"))
         {
             _tokens[^1] = new($"{_tokens[^1].Raw} {word.Raw}", "snowice", PostWord.White | PostWord.Ice, _tokens[^1].IsGlued);
+            return;
+        }
+
+        if (word.Text is "eye" && LastIs("by"))
+        {
+            _tokens[^1] = new($"{_tokens[^1].Raw} {word.Raw}", "eyeball", PostWord.Hedge, _tokens[^1].IsGlued);
             return;
         }
 

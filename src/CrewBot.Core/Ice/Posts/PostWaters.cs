@@ -24,6 +24,6 @@ internal static class PostWaters
     private static bool IsOnTop(PostSentence sentence, int at) =>
         sentence[at - 1].Text is "standing" or "surface"
         || (sentence.Any(at + 1, at + 6, PostWord.Through) && sentence.SaysAnywhere(at + 1, at + 9, "hole"))
-        || sentence.Says(at + 1, "on", "top") || sentence.Says(at + 1, "over", "the") || sentence.Says(at + 1, "over", "ice")
+        || sentence.Says(at + 1, "on", "top") || (sentence[at + 1].Text is "over" && sentence[at + 2].Is(PostWord.Det)) || sentence.Says(at + 1, "over", "ice")
         || (sentence[at + 1].Text is "on" && sentence.Any(at + 2, at + 4, PostWord.Ice));
 }
