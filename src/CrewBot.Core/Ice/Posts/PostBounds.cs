@@ -100,6 +100,8 @@ internal static class PostBounds
         before -= sentence[before].Is(PostWord.Be) ? 1 : isJoined ? 1 : 0;
         var isUnder = sentence[before].Is(Below) || (sentence[before].Text is "snow" or "crust" or "fluff" && isJoined);
         var ice = sentence.Find(quantity.End, quantity.End + 4, PostWord.Ice);
+        // New ice under 2 inches of snow ice; but "ice under 4 inches" ends there.
+        isUnder |= sentence[before].Is(PostWord.Ice) && sentence[quantity.End].Text is "of";
         return (isUnder && (!isJoined || sentence.Any(before - 3, before, PostWord.Unit)))
             || (under == clause.Start && ice >= 0 && sentence[ice + 1].Is(PostWord.Det | PostWord.Pronoun));
     }

@@ -78,6 +78,7 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
             "half" => BeforeUnit(sentence, at + 1, 1 / 2d),
             "quarter" => BeforeUnit(sentence, at + 1, 1 / 4d),
             "inch" or "foot" when token.IsWord && HalfAt(sentence, at + 1) is not null && sentence[at - 1].Number is null => new(1, 1, at),
+            "foot" when token.IsWord && !sentence[at - 1].IsWord && sentence[at - 1].Number is null && sentence[at + 1].Text is "of" or "plus" or "+" => new(1, 1, at),
             _ => null,
         };
     }

@@ -104,7 +104,7 @@ internal static class PostPlaces
             }
 
             var isName = token.IsCapital && !(token.Is(PostWord.WeakKind) && sentence[at - 1].Text.Length == 0) && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
-            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || (token.Is(PostWord.Ad) && IsNoun(sentence, at + 1)) || isName)
+            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || IsCompass(sentence, at) || (token.Is(PostWord.Ad) && IsNoun(sentence, at + 1)) || isName)
             {
                 at++;
                 continue;
@@ -135,7 +135,7 @@ internal static class PostPlaces
     private static int Article(PostSentence sentence, int at) => sentence[at].Is(PostWord.Det) ? at + 1 : at;
 
     private static bool IsNounAt(PostSentence sentence, int at) =>
-        IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
+        IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || IsCompass(sentence, at) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
         || (sentence[at + 1].IsWord && IsNoun(sentence, at + 1) && (sentence[at].IsCapital || (sentence[at] is { IsWord: true, Words: PostWord.None } && !sentence[at - 1].IsWord)));
 
     // "Hole", "pocket", "line" and "drop" name places only beside other words of a place.
@@ -150,8 +150,12 @@ internal static class PostPlaces
             && !(token.Text is "sound" or "lock" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
             && !(token.Text is "point" && sentence[at - 1].Is(PostWord.Det) && sentence[at - 1].Text is "this")
             && !(token.Text is "spring" && (sentence[at + 1].Is(PostWord.Be) || sentence[at - 1].Text is "last" or "this" or "next"))
-            && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
+            && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || (sentence[at - 1].IsCapital && sentence[at - 1].Words == PostWord.None)));
     }
+
+    // N bay, the nw arm
+    private static bool IsCompass(PostSentence sentence, int at) =>
+        sentence[at].Text is "n" or "s" or "e" or "w" or "ne" or "nw" or "se" or "sw" && IsNoun(sentence, at + 1);
 
     // A place by its name alone: off Millers, at Tamarack.
     private static int Name(PostSentence sentence, int start, bool isStrong)
@@ -186,5 +190,8 @@ internal static class PostPlaces
     }
 
     private static PostPlace Put(PostSentence sentence, int start, int from, int end) =>
-        new(start, end, string.Join(' ', Enumerable.Range(from, end - from).Select(at => sentence[at].Raw)));
+        new(start, end, string.Join(' ', Enumerable.Range(from, end - from).Select(at => at == end - 1 && sentence[at].Is(PostWord.Place) ? WithoutIs(sentence[at].Raw) : sentence[at].Raw)));
+
+    // The bay's got 5 inches.
+    private static string WithoutIs(string noun) => noun.Length > 2 && noun[^1] is 's' && noun[^2] is '\'' or '’' ? noun[..^2] : noun;
 }
