@@ -322,6 +322,6 @@ internal static class PostMeasure
         }
 
         return (at >= clause.Start && ((sentence[at].Is(PostWord.Change) && sentence[at + 1].Text is not ("like" or "or")) || sentence[at].Text is "made" or "make" or "put" || (sentence[at].Text is "by" && sentence.Any(clause.Start, at, PostWord.Change))))
-            || sentence.SaysAnywhere(quantity.End, clause.End, "overnight") || sentence[quantity.End].Text is "more" or "since" or "fell" or "fallen" or "falling" || (sentence[quantity.End].Text is "coming" && !sentence[quantity.End + 1].Is(PostWord.Preposition)) || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
+            || (sentence.Has(PostWord.Praise) && sentence.SaysAnywhere(quantity.End, clause.End, "overnight")) || sentence[quantity.End].Text is "more" or "since" or "fell" or "fallen" or "falling" || (sentence[quantity.End].Text is "coming" && !sentence[quantity.End + 1].Is(PostWord.Preposition)) || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
     }
 }

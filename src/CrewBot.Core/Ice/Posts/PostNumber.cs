@@ -10,6 +10,8 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
     // Nobody drills more holes than that for one post.
     private const int MostInAList = 40;
 
+    private const int MostFillers = 3;
+
     private static readonly Dictionary<string, double> Words = new()
     {
         ["zero"] = 0,
@@ -158,9 +160,11 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
         return sentence[from].Text is "a" or "an" or "half" or "inch" or "foot" ? null : One(sentence, from);
     }
 
+    // "Half of a" has two; a row of a hundred is no number.
     private static int Skip(PostSentence sentence, int at, params ReadOnlySpan<string> words)
     {
-        while (words.Contains(sentence[at].Text))
+        var last = at + MostFillers;
+        while (at < last && words.Contains(sentence[at].Text))
         {
             at++;
         }

@@ -4,6 +4,7 @@ namespace CrewBot.Core.Ice.Posts;
 internal static class PostPlaces
 {
     private const int LongestUnknown = 3;
+    private const int Longest = 8;
 
     /// <summary>All places of a sentence, in order.</summary>
     /// <param name="sentence">Where to look.</param>
@@ -93,7 +94,7 @@ internal static class PostPlaces
     private static int Noun(PostSentence sentence, int start, int unknown)
     {
         var (at, end) = (start, start);
-        while (true)
+        while (at < start + Longest)
         {
             var token = sentence[at];
             if (IsNoun(sentence, at))
@@ -126,6 +127,8 @@ internal static class PostPlaces
             // Dock Rd, Camp Oaks
             return end + (end > start && sentence[end] is { IsCapital: true, Words: PostWord.None } && sentence[end - 1].IsCapital ? 1 : 0);
         }
+
+        return end;
     }
 
     /// <summary>Whether a place is known by its number: marker 12.</summary>

@@ -12,6 +12,7 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
     private const double MostFeet = 8;
+    private const int Listed = 4;
 
     /// <summary>Whether distances and depths are told in its unit, so that ice must be named beside it.</summary>
     public bool IsLong => Unit > 0.1 && !(Unit == 1 && Most < 1); // nobody paces off 0.2 m
@@ -49,7 +50,7 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
             return number with { End = number.End + 2, Least = number.Least * unit, Most = number.Most * unit, Unit = unit };
         }
 
-        return sentence[number.End].Text is "in" && before.Any(other => other.Unit == Inch && sentence[other.End - 1].Text is "in")
+        return sentence[number.End].Text is "in" && before[^Math.Min(before.Count, Listed)..].Any(other => other.Unit == Inch && sentence[other.End - 1].Text is "in")
             ? number with { End = number.End + 1, Least = number.Least * Inch, Most = number.Most * Inch, Unit = Inch }
             : number;
     }

@@ -65,14 +65,15 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
     // "Broke through at the culvert, soaked to the hip" is one event.
     private void MergeFrom(int first)
     {
-        for (var at = _hazards.Count - 1; at >= first; at--)
+        if (_hazards.Count - first < 2)
         {
-            var hazard = _hazards[at];
-            if (hazard.Place is null && _hazards.Skip(first).Any(other => other.Place is not null && other.Hazard == hazard.Hazard))
-            {
-                _hazards.RemoveAt(at);
-            }
+            return;
         }
+
+        var told = _hazards[first..];
+        var placed = told.Where(hazard => hazard.Place is not null).Select(hazard => hazard.Hazard).ToHashSet();
+        _hazards.RemoveRange(first, told.Count);
+        _hazards.AddRange(told.Where(hazard => hazard.Place is not null || !placed.Contains(hazard.Hazard)));
     }
 
     private int Count => _found.Count + _hazards.Count + _unitless.Count;

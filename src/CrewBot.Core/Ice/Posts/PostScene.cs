@@ -6,6 +6,7 @@ internal sealed class PostScene
     private readonly List<PostQuantity> _quantities;
     private readonly bool[] _isReal;
     private readonly bool[] _isHearsay;
+    private readonly bool[] _isOnTop;
     private readonly List<PostQuantity>[] _thicknesses;
     private readonly List<(IceHazard Hazard, int At)>[] _hazards;
     private readonly bool _isAboutIce;
@@ -34,6 +35,7 @@ internal sealed class PostScene
         TellsOfIce = sentence.Has(PostWord.Ice | PostWord.Thick | PostWord.Measure | PostWord.Overflow) || sentence.SaysAnywhere(0, sentence.Count, "hole") || sentence.SaysAnywhere(0, sentence.Count, "walk", "out");
         _isAboutIce = !isOfCatch && (isAboutIce || TellsOfIce || Places.Count > 0 || IsFragment() || _quantities.Any(quantity => PostMeasure.IsOfIce(sentence, quantity)));
         _hazards = [.. Enumerable.Range(0, Clauses.Count).Select(clause => _isReal[clause] ? PostHazards.In(sentence, Clauses[clause]).ToList() : [])];
+        _isOnTop = [.. Clauses.Select(IsOnTop)];
         _gap = Gap();
         _isUnmeasured = PostBounds.IsUnmeasured(sentence);
         _thicknesses = Thicknesses();
@@ -73,9 +75,9 @@ internal sealed class PostScene
 
     public IReadOnlyList<(IceHazard Hazard, int At)> HazardsOf(int clause) => _hazards[clause];
 
-    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, KindOf(quantity, clause) != IceKind.Unknown || IsOnTop(Clauses[clause]));
+    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, _isOnTop[clause] || KindOf(quantity, clause) != IceKind.Unknown);
 
-    public string? PlaceOf(int hazard, int clause) => _spots.Of(hazard, hazard + 1, clause, IsOnTop(Clauses[clause]));
+    public string? PlaceOf(int hazard, int clause) => _spots.Of(hazard, hazard + 1, clause, _isOnTop[clause]);
 
     public IceKind KindOf(PostQuantity quantity, int clause)
     {

@@ -20,8 +20,9 @@ internal static class PostSense
     /// <summary>Whether what is said at a place is not said to be so: wished, needed, foretold or only if.</summary>
     public static bool IsUnreal(PostSentence sentence, PostClause clause, int at)
     {
-        return sentence.SaysAnywhere(Math.Max(0, clause.Start - 2), at, "no", "way") || sentence.SaysAnywhere(clause.Start, at, "i'd", "like") || sentence.SaysAnywhere(clause.Start, at, "we'd", "like") || sentence.SaysAnywhere(clause.Start, at, "i'd", "love")
-            || Enumerable.Range(clause.Start, Math.Max(0, at - clause.Start)).Any(marker => IsUnrealMarker(sentence, marker))
+        return (sentence.Has(PostWord.No) && sentence.SaysAnywhere(Math.Max(0, clause.Start - 2), at, "no", "way"))
+            || (sentence.Has(PostWord.First) && (sentence.SaysAnywhere(clause.Start, at, "i'd", "like") || sentence.SaysAnywhere(clause.Start, at, "we'd", "like") || sentence.SaysAnywhere(clause.Start, at, "i'd", "love")))
+            || (sentence.Has(PostWord.Unreal) && Enumerable.Range(clause.Start, Math.Max(0, at - clause.Start)).Any(marker => IsUnrealMarker(sentence, marker)))
             || IsComing(sentence, at, clause.End)
             || IsImperative(sentence, clause);
     }
@@ -31,7 +32,7 @@ internal static class PostSense
     {
         for (var at = from; at < to; at++)
         {
-            if (sentence[at].Text is "tomorrow" or "tmrw" or "tmw" or "soon" or "eventually"
+            if ((sentence[at].Is(PostWord.Future) && sentence[at].Text is "tomorrow" or "tmrw" or "tmw" or "soon" or "eventually")
                 || (sentence[at].Text is "by" or "next" && ((sentence[at + 1].Is(PostWord.Day | PostWord.Season) && !sentence[at + 1].Is(PostWord.Place)) || sentence[at + 1].Text is "week" or "weekend" or "tomorrow" or "christmas" or "then"
                     || (sentence[at + 1].Text is "the" or "next" or "this" or "new" && sentence[at + 2].Is(PostWord.Day | PostWord.Season | PostWord.Part) && !sentence[at + 2].Is(PostWord.Place)))))
             {

@@ -49,7 +49,7 @@ internal sealed class PostText
         {
             Quote();
         }
-        else if (here == '<' && _cursor.Text.IndexOf('>', _cursor.At) is var close and > 0 && close - _cursor.At < LongestMention)
+        else if (here == '<' && _cursor.Text.IndexOf('>', _cursor.At, Math.Min(LongestMention, _cursor.Text.Length - _cursor.At)) is var close and > 0)
         {
             _cursor.At = close + 1; // a mention or an emoji of the platform
         }
