@@ -28,8 +28,8 @@ public sealed class ConversationTests
     [InlineData("drop time 1/8oz 40ft", "Not about a rig? help rig drop")]
     [InlineData("which rigs are there", "help lists what else can be asked.")]
     [InlineData("how long to drop it", "help lists what else can be asked.")]
-    public async Task AnswerAsync_WordsThatMakeNoPlan_PointElsewhere(string said, string pointer) =>
-        Assert.EndsWith(" " + pointer, (await SayAsync(said)).Problem, StringComparison.Ordinal);
+    public async Task AnswerAsync_WordsThatMakeNoPlan_PointElsewhere(string said, string lookThere) =>
+        Assert.EndsWith(" " + lookThere, (await SayAsync(said)).Problem, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("1")]
