@@ -2,6 +2,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
+using UnitsNet;
 
 namespace CrewBot.Chat.Ice;
 
