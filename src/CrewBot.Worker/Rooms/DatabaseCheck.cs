@@ -32,7 +32,7 @@ internal sealed class DatabaseCheck(string? path, TimeProvider clock)
         {
             findings.Add(FolderFault(FolderOf(path)) is { } fault
                 ? new("database", false, $"{path} can't be made: {fault} Choose a place that this user may write to")
-                : new("database", true, $"{path} is not there yet; it is made when something is first stored"));
+                : new("database", true, $"{path} is not there yet; it is made by the first command that needs it"));
         }
         else
         {
