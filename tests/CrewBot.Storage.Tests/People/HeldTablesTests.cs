@@ -33,6 +33,14 @@ public sealed class HeldTablesTests : DatabaseTest
     }
 
     [Fact]
+    public void All_Tables_AreOnThePrivacyPage()
+    {
+        var rows = File.ReadLines(Page()).Where(line => line.StartsWith("| `", StringComparison.Ordinal)).Select(line => line.Split('`')[1]);
+
+        Assert.Equal(HeldTables.All.Select(table => table.Name).Distinct().Order(), rows.Order());
+    }
+
+    [Fact]
     public void All_Statements_NameTheCrewAndThePerson() => Assert.All(HeldTables.All, table =>
     {
         Assert.Contains("@CrewId", table.RowsSql, StringComparison.Ordinal);
@@ -43,4 +51,14 @@ public sealed class HeldTablesTests : DatabaseTest
             Assert.Contains("@MemberId", table.EraseSql, StringComparison.Ordinal);
         }
     });
+    private static string Page()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "CrewBot.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside their repository.");
+        }
+
+        return Path.Combine(folder.FullName, "docs", "privacy.md");
+    }
 }
