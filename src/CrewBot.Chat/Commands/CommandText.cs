@@ -72,13 +72,8 @@ public static partial class CommandText
         var before = text[..(names.Count > 0 ? names[0].Index : text.Length)].Trim();
         if (before.Length > 0)
         {
-            if (info.Shorthand is null)
-            {
-                return new Misread(
-                    $"{Quoting.Quote(before)} stands without an option name. Try {info.Example}");
-            }
-
-            options[info.Shorthand.Words.Name] = Unquoted(before);
+            // What stands before any name is the shorthand or, without one, the first option: "/ice board Loon Basin".
+            options[info.Shorthand?.Words.Name ?? info.Options[0].Name] = Unquoted(before);
         }
 
         for (var i = 0; i < names.Count; i++)

@@ -36,7 +36,7 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
     public override IEnumerable<string> Suggest(string begun) => _known.Suggest(begun);
 
     public override IEnumerable<string> Suggest(string begun, Caller caller) => caller.Waters
-        .Where(water => NamesOf(water).Any(name => name.StartsWith(begun, StringComparison.OrdinalIgnoreCase)))
+        .Where(water => NamesOf(water).Any(name => Nearest.Begins(begun, name)))
         .Select(water => water.Name)
         .Concat(Suggest(begun));
 

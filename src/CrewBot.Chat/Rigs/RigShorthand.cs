@@ -124,8 +124,6 @@ public sealed class RigShorthand : Shorthand
                 continue;
             }
 
-            var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
-            var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
             if (split.After is "lines" or "line" or "rods" or "rod")
             {
                 heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
@@ -134,21 +132,7 @@ public sealed class RigShorthand : Shorthand
 
             if (UnitWord.Find(split.After) is { } unit)
             {
-                var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
-                if (OptionFor(unit, split.Number, named) is { } option)
-                {
-                    heard.Add(new(option.Name, text));
-                    if (named != next || named.Length == 0)
-                    {
-                        return count;
-                    }
-
-                    said[at + count] = ""; // it has named this quantity and names no other
-                    return count + 1;
-                }
-
-                missed.Add(text);
-                return count;
+                return Measured(said, at, count, (unit, split.Number), heard, missed);
             }
 
             if (count == 1)
@@ -159,6 +143,29 @@ public sealed class RigShorthand : Shorthand
         }
 
         return null;
+    }
+
+    private int Measured(
+        string[] said, int at, int count, (UnitWord Unit, double Number) quantity, List<KeyValuePair<string, string>> heard, List<string> missed)
+    {
+        var text = string.Join(' ', said[at..(at + count)]);
+        var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
+        var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
+        var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
+        if (OptionFor(quantity.Unit, quantity.Number, named) is not { } option)
+        {
+            missed.Add(text);
+            return count;
+        }
+
+        heard.Add(new(option.Name, text));
+        if (named != next || named.Length == 0)
+        {
+            return count;
+        }
+
+        said[at + count] = ""; // it has named this quantity and names no other
+        return count + 1;
     }
 
     private CommandOption? OptionFor(UnitWord unit, double number, string named) => unit.Dimension switch

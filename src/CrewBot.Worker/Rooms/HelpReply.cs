@@ -50,7 +50,7 @@ internal static class HelpReply
         Lines =
         [
             .. catalog.Families.Select(family => Verbs(family, catalog)),
-            $"Words alone are read as /{catalog.Bare.Path}.",
+            $"Words alone are read as /{catalog.Bare.Path}. What a command takes first needs no name: /catch best walleye",
             "help rig: what each of them does; help rig plan: what a command takes",
             "why: the reasons and figures behind the last answer",
             "share: the last answer as the crew would see it",
