@@ -4,6 +4,7 @@ using CrewBot.Storage;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Ice;
 using CrewBot.Storage.Requests;
 
 namespace CrewBot.Chat.Commands;
@@ -51,8 +52,8 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
-    /// <summary>The caller with what is in their box as well, to suggest it.</summary>
-    public async Task<Caller> WithGearAsync(Caller caller, CancellationToken cancellationToken)
+    /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
+    public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
     {
         var known = await WithSettingsAsync(caller, cancellationToken);
         if (caller.Crew is not { } crew || HoldsNothing)
@@ -63,15 +64,16 @@ public sealed class CrewBook : IAsyncDisposable
         try
         {
             var database = await OpenAsync(cancellationToken);
-            return known with
-            {
-                Gear = await database.ReadAsync(
-                    crew,
-                    async session => await new MemberRepository(session).FindAsync(caller.Member) is { } member
+            return await database.ReadAsync(
+                crew,
+                async session => known with
+                {
+                    Gear = await new MemberRepository(session).FindAsync(caller.Member) is { } member
                         ? [.. (await new BoxRepository(session).OfAsync(member.Id)).Select(thing => thing.Gear)]
-                        : (IReadOnlyList<Gear>)[],
-                    cancellationToken),
-            };
+                        : [],
+                    Partners = await new IcePartnerRepository(session).AllAsync(),
+                },
+                cancellationToken);
         }
         catch (StorageException)
         {
@@ -194,6 +196,11 @@ public sealed class CrewBook : IAsyncDisposable
             return ReplyJson.Read(first);
         }
 
+        if (request.Caller.CrewName is { } name)
+        {
+            await new CrewRepository(session).SetNameAsync(name);
+        }
+
         var member = await new MemberRepository(session).FindOrAddAsync(request.Caller.Member, request.Caller.Name);
         var reply = await change(session, member);
         if (reply.Problem is not null)
@@ -212,6 +219,7 @@ public sealed class CrewBook : IAsyncDisposable
         var member = await new MemberRepository(session).FindAsync(caller.Member);
         return caller with
         {
+            CrewName = caller.CrewName ?? settings.Name,
             Units = (member?.Units ?? settings.Units) is { } units
                 ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
                 : caller.Units,

@@ -32,7 +32,8 @@ public sealed class DiscordRoom : IDisposable
         var codec = new PressCodec(catalog, new PressMemory());
         var cards = new CardWriter(new ButtonRows(codec));
         var files = new SentFiles(_files, options.ApiBaseAddress);
-        var callers = new Callers(new HomeCrews(book, api, clock), options.Units, logs.CreateLogger<Callers>());
+        var callers = new Callers(
+            new HomeCrews(book, api, clock), new CrewNames(api, clock, logs.CreateLogger<CrewNames>()), options.Units, logs.CreateLogger<Callers>());
         var router = new EventRouter(
             new InteractionRouter(
                 api, catalog, dispatcher, codec, cards, callers, files, pictures, clock, logs.CreateLogger<InteractionRouter>()),

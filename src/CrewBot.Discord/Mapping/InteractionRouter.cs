@@ -190,7 +190,7 @@ internal sealed class InteractionRouter(
         CancellationToken cancellationToken)
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var reply = await dispatcher.AnswerAsync(await call(), cancellationToken);
+        var reply = await dispatcher.AnswerAsync(await callers.NamedAsync(await call(), catalog, cancellationToken), cancellationToken);
         if (purpose is CardPurpose.Picture or CardPurpose.SharedPicture)
         {
             reply = await pictures.IllustrateAsync(reply, cancellationToken);
