@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage;
 using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Buttons;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
@@ -97,6 +98,58 @@ public sealed class CrewBook : IAsyncDisposable
         catch (StorageException)
         {
             return [];
+        }
+    }
+
+    /// <summary>Keeps commands that buttons of a crew stand for and can't carry.</summary>
+    /// <param name="crew">Whose buttons they are.</param>
+    /// <param name="commands">Each command by what its button says instead.</param>
+    /// <param name="now">From when on they are kept.</param>
+    /// <param name="cancellationToken">Gives up before they are kept.</param>
+    /// <returns>Whether they are kept; not without a database that can be written.</returns>
+    public async Task<bool> TryKeepButtonsAsync(
+        string crew, IReadOnlyDictionary<string, string> commands, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            await database.WriteAsync(
+                crew,
+                async session =>
+                {
+                    var buttons = new ButtonRepository(session);
+                    foreach (var (key, command) in commands)
+                    {
+                        await buttons.KeepAsync(key, command, now);
+                    }
+
+                    await buttons.ForgetAsync(now - ButtonRepository.Kept);
+                },
+                cancellationToken);
+            return true;
+        }
+        catch (StorageException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>The command that a button of a crew stands for; null when it is not kept, or no more.</summary>
+    public async Task<string?> FindButtonAsync(string crew, string key, DateTimeOffset now, CancellationToken cancellationToken)
+    {
+        if (HoldsNothing)
+        {
+            return null;
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return await database.ReadAsync(crew, session => new ButtonRepository(session).FindAsync(key, now), cancellationToken);
+        }
+        catch (StorageException)
+        {
+            return null;
         }
     }
 
