@@ -65,5 +65,5 @@ public sealed class PressCodecTests : IDisposable
     }
 
     // Nothing is read from a file here, so the answer is there at once.
-    private Press? Read(string id) => _codec.ReadAsync(id, null, TestContext.Current.CancellationToken).GetAwaiter().GetResult();
+    private Press? Read(string id) => _codec.ReadAsync(id, null, TestContext.Current.CancellationToken).AsTask().GetAwaiter().GetResult();
 }
