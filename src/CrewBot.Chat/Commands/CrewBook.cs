@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage;
 using CrewBot.Storage.Boxes;
-using CrewBot.Storage.Buttons;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
@@ -28,7 +27,7 @@ public sealed class CrewBook : IAsyncDisposable
     public static CrewBook At(string path) => new(path);
 
     // A question alone makes no file.
-    private bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
+    internal bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
 
     /// <summary>Whether there is a place to store anything.</summary>
     public bool HasPlace => _path is not null;
@@ -98,58 +97,6 @@ public sealed class CrewBook : IAsyncDisposable
         catch (StorageException)
         {
             return [];
-        }
-    }
-
-    /// <summary>Keeps commands that buttons of a crew stand for and can't carry.</summary>
-    /// <param name="crew">Whose buttons they are.</param>
-    /// <param name="commands">Each command by what its button says instead.</param>
-    /// <param name="now">From when on they are kept.</param>
-    /// <param name="cancellationToken">Gives up before they are kept.</param>
-    /// <returns>Whether they are kept; not without a database that can be written.</returns>
-    public async Task<bool> TryKeepButtonsAsync(
-        string crew, IReadOnlyDictionary<string, string> commands, DateTimeOffset now, CancellationToken cancellationToken)
-    {
-        try
-        {
-            var database = await OpenAsync(cancellationToken);
-            await database.WriteAsync(
-                crew,
-                async session =>
-                {
-                    var buttons = new ButtonRepository(session);
-                    foreach (var (key, command) in commands)
-                    {
-                        await buttons.KeepAsync(key, command, now);
-                    }
-
-                    await buttons.ForgetAsync(now - ButtonRepository.Kept);
-                },
-                cancellationToken);
-            return true;
-        }
-        catch (StorageException)
-        {
-            return false;
-        }
-    }
-
-    /// <summary>The command that a button of a crew stands for; null when it is not kept, or no more.</summary>
-    public async Task<string?> FindButtonAsync(string crew, string key, DateTimeOffset now, CancellationToken cancellationToken)
-    {
-        if (HoldsNothing)
-        {
-            return null;
-        }
-
-        try
-        {
-            var database = await OpenAsync(cancellationToken);
-            return await database.ReadAsync(crew, session => new ButtonRepository(session).FindAsync(key, now), cancellationToken);
-        }
-        catch (StorageException)
-        {
-            return null;
         }
     }
 
@@ -240,6 +187,33 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    /// <summary>The database, opened at the first use.</summary>
+    /// <exception cref="StorageException">It can't be used; the line says why.</exception>
+    internal async Task<Database> OpenAsync(CancellationToken cancellationToken)
+    {
+        if (_database is { } open)
+        {
+            return open;
+        }
+
+        if (_path is null)
+        {
+            throw new StorageException("Nothing can be stored: there is no place for a database. Set CrewBot:Database to the path of a file.");
+        }
+
+        await _opening.WaitAsync(cancellationToken);
+        try
+        {
+            _database ??= await Database.OpenAsync(_path, cancellationToken);
+            _opened.TrySetResult(_database);
+            return _database;
+        }
+        finally
+        {
+            _opening.Release();
+        }
+    }
+
     private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
     {
         // Two deliveries may both have found no answer: the second finds it here.
@@ -292,30 +266,5 @@ public sealed class CrewBook : IAsyncDisposable
         var waters = (await new WaterRepository(session).AllAsync()).Select(RulesOfWater.From).ToList();
         _waters[crew] = (revision, waters);
         return waters;
-    }
-
-    private async Task<Database> OpenAsync(CancellationToken cancellationToken)
-    {
-        if (_database is { } open)
-        {
-            return open;
-        }
-
-        if (_path is null)
-        {
-            throw new StorageException("Nothing can be stored: there is no place for a database. Set CrewBot:Database to the path of a file.");
-        }
-
-        await _opening.WaitAsync(cancellationToken);
-        try
-        {
-            _database ??= await Database.OpenAsync(_path, cancellationToken);
-            _opened.TrySetResult(_database);
-            return _database;
-        }
-        finally
-        {
-            _opening.Release();
-        }
     }
 }

@@ -29,7 +29,7 @@ public sealed class DiscordRoom : IDisposable
         _log = logs.CreateLogger<DiscordRoom>();
         _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
         var api = new DiscordApi(_rest);
-        var codec = new PressCodec(catalog, new LongButtons(book, clock, logs.CreateLogger<LongButtons>()));
+        var codec = new PressCodec(catalog, new LongButtons(new ButtonBook(book), clock, logs.CreateLogger<LongButtons>()));
         var cards = new CardWriter(new ButtonRows(codec));
         var files = new SentFiles(_files, options.ApiBaseAddress);
         var callers = new Callers(

@@ -9,7 +9,7 @@ namespace CrewBot.Discord.Mapping;
 /// Remembers the commands that are too long for a component's id: the latest in memory, those of crews in the crew's book as
 /// well. A command is known by what is in it, so a card that is shown again keeps nothing new.
 /// </summary>
-internal sealed class LongButtons(CrewBook book, TimeProvider clock, ILogger<LongButtons> log)
+internal sealed class LongButtons(ButtonBook book, TimeProvider clock, ILogger<LongButtons> log)
 {
     private const int MostInMemory = 2_000;
     private const int KeyBytes = 12;
@@ -50,7 +50,7 @@ internal sealed class LongButtons(CrewBook book, TimeProvider clock, ILogger<Lon
             }
         }
 
-        if (commands.Count > 0 && !await book.TryKeepButtonsAsync(crew, commands, clock.GetUtcNow(), cancellationToken))
+        if (commands.Count > 0 && !await book.TryKeepAsync(crew, commands, clock.GetUtcNow(), cancellationToken))
         {
             log.LogWarning("{Count} buttons of crew {Crew} work until this process ends: they could not be stored", commands.Count, crew);
         }
@@ -58,7 +58,7 @@ internal sealed class LongButtons(CrewBook book, TimeProvider clock, ILogger<Lon
 
     /// <summary>The command; null when it was never kept, for too long, or for another crew.</summary>
     public async ValueTask<string?> FindAsync(string? crew, string key, CancellationToken cancellationToken) =>
-        InMemory(key) ?? (crew is null ? null : await book.FindButtonAsync(crew, key, clock.GetUtcNow(), cancellationToken));
+        InMemory(key) ?? (crew is null ? null : await book.FindAsync(crew, key, clock.GetUtcNow(), cancellationToken));
 
     private string? InMemory(string key)
     {

@@ -40,7 +40,7 @@ public sealed class CardWriterTests : IDisposable
     public CardWriterTests()
     {
         var catalog = TestCommands.Create(_logs).Catalog;
-        var buttons = new LongButtons(CrewBook.None, TimeProvider.System, new Logger<LongButtons>(_logs));
+        var buttons = new LongButtons(new ButtonBook(CrewBook.None), TimeProvider.System, new Logger<LongButtons>(_logs));
         _writer = new CardWriter(new ButtonRows(new PressCodec(catalog, buttons)));
     }
 

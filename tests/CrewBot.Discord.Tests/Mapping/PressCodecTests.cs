@@ -12,7 +12,7 @@ public sealed class PressCodecTests : IDisposable
     private readonly PressCodec _codec;
 
     public PressCodecTests() => _codec = new PressCodec(
-        TestCommands.Create(_logs).Catalog, new LongButtons(CrewBook.None, TimeProvider.System, new Logger<LongButtons>(_logs)));
+        TestCommands.Create(_logs).Catalog, new LongButtons(new ButtonBook(CrewBook.None), TimeProvider.System, new Logger<LongButtons>(_logs)));
 
     public void Dispose() => _logs.Dispose();
 
