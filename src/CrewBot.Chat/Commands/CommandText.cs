@@ -31,7 +31,10 @@ public static partial class CommandText
         var words = text.TrimStart('/').Split([' ', '\t', '\n', '\r'], 3, StringSplitOptions.RemoveEmptyEntries);
         var family = words.Length > 0 ? words[0].ToLowerInvariant() : "";
         var byWord = catalog.Commands.FirstOrDefault(info => info.Word == family);
-        if (catalog.Families.Contains(family) && (byWord is null || text[0] == '/' || words.Length == 1 || catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _)))
+        var isPath = words.Length > 1 && catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _);
+        // "rig walleye 24ft" without a slash is the bare command, "ice Loon Basin 5in" the one of that word.
+        var takesWords = words.Length > 1 && text[0] != '/' && (byWord is not null || family == catalog.Bare.Family);
+        if (catalog.Families.Contains(family) && (isPath || !takesWords))
         {
             return ReadVerb(family, words, catalog);
         }

@@ -9,7 +9,7 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
 
     private readonly RecordReader<WaterRules> _known = new(known, "a water");
 
-    public override string Accepts => "a water of the crew";
+    public override string Accepts => "a water of the crew; its owner adds one with /crew setup water:\"name\"";
 
     public override bool CanSuggest => true;
 
