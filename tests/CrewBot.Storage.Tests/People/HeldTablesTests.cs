@@ -23,6 +23,8 @@ public sealed class HeldTablesTests : DatabaseTest
             SELECT 'trip', 'roster' -- names people within its text
             UNION
             SELECT 'post', 'place' -- may be one person's own
+            UNION
+            SELECT 'long_button', 'command' -- may name people within its text
             """);
 
         var listed = HeldTables.All.Select(table => (table.Name, table.Column)).ToList();
