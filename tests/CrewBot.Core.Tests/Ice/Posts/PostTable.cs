@@ -61,7 +61,7 @@ public static class PostTable
     public static double MostExpected(string expected) => expected.Split(';')
         .Select(item => item.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         .Where(words => words.Length > 1 && Units.ContainsKey(words[1]))
-        .Select(words => double.Parse(words[0].Split('-')[0], CultureInfo.InvariantCulture) * Units[words[1]] * Share(words[2..].Contains("clear") ? IceKind.Clear : IceKind.Unknown))
+        .Select(words => double.Parse(words[0].Split('-')[0], CultureInfo.InvariantCulture) * Units[words[1]] * Share(words.Contains("clear") ? IceKind.Clear : IceKind.Unknown))
         .DefaultIfEmpty(0).Max();
 
     /// <summary>The most that any thickness read from a post counts as, in metres of clear ice.</summary>
