@@ -10,7 +10,7 @@ public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionR
     where T : TradeRecord
 {
     private const int NearestShown = 3;
-    private const int ShortestSlip = 4;
+    private const int ShortestSlip = 5;
 
     public override string Accepts =>
         records.Count == 0 ? $"{noun}; none is set up yet" : $"{noun}, such as {string.Join(", ", records.Take(2).Select(record => record.Name))}";
