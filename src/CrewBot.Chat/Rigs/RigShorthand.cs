@@ -16,7 +16,12 @@ public sealed class RigShorthand : Shorthand
     private const int ShortestMood = 8;
 
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we", "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have", "out", "here", "now", "today", "anyone", "know", "bait"];
+    [
+        "a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it",
+        "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we",
+        "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have",
+        "out", "here", "now", "today", "anyone", "know", "bait",
+    ];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
