@@ -19,6 +19,9 @@ public sealed record DiscordOptions
     /// <summary>Registers the commands in this one guild alone, where they show at once: for a test crew.</summary>
     public string? TestGuildId { get; init; }
 
+    /// <summary>Where sessions are put by between a clean end and the next start; null to put none by.</summary>
+    public string? SessionFile { get; init; }
+
     /// <summary>What units callers speak in where neither they nor their crew have set any; null to go by their language.</summary>
     public CrewUnits? Units { get; init; }
 }

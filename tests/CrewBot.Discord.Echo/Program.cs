@@ -14,5 +14,12 @@ using var rest = new RestClient(ApiConnection.Create(), options, TimeProvider.Sy
 var api = new DiscordApi(rest);
 using var intake = new EventIntake(new SameCard(api), NullLogger<EventIntake>.Instance);
 var gateway = new GatewayClient(
-    options, api, intake, static () => new WebSocketTransport(), TimeProvider.System, Random.Shared, NullLoggerFactory.Instance);
+    options,
+    api,
+    intake,
+    new SessionFile(null, options.Token, TimeProvider.System, NullLogger<SessionFile>.Instance),
+    static () => new WebSocketTransport(),
+    TimeProvider.System,
+    Random.Shared,
+    NullLoggerFactory.Instance);
 await gateway.RunAsync(CancellationToken.None);

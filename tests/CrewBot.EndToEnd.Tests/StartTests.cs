@@ -85,6 +85,25 @@ public sealed class StartTests : IDisposable
         Assert.Contains("posts: ok, none waits", run.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task SelfCheck_TokenAmongTheUsersSecrets_IsReadInDevelopmentAlone()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "There the secrets lie where no test may move them.");
+        var secrets = Directory.CreateDirectory(Path.Combine(_folder, ".microsoft", "usersecrets", "crewbot"));
+        await File.WriteAllTextAsync(
+            Path.Combine(secrets.FullName, "secrets.json"),
+            """{ "CrewBot:Discord:Token": "a.b.c", "CrewBot:Discord:ApiBaseAddress": "http://127.0.0.1:1/" }""",
+            TestContext.Current.CancellationToken);
+        Task<WorkerRun> CheckAsync(string environment) => Worker.RunAsync(new WorkerCall
+        {
+            Arguments = ["selfcheck"],
+            Environment = new Dictionary<string, string> { ["HOME"] = _folder, ["DOTNET_ENVIRONMENT"] = environment },
+        });
+
+        Assert.Contains("bot token: ok, by its shape", (await CheckAsync("Development")).Output, StringComparison.Ordinal);
+        Assert.Contains("bot token: none is given", (await CheckAsync("Production")).Output, StringComparison.Ordinal);
+    }
+
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     private string Overlaid(string overlay)

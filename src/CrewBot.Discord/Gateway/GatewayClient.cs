@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using CrewBot.Discord.Rest;
 using Microsoft.Extensions.Logging;
 
@@ -8,12 +9,15 @@ internal sealed class GatewayClient(
     DiscordOptions options,
     DiscordApi api,
     EventIntake intake,
+    SessionFile file,
     Func<IGatewayTransport> transports,
     TimeProvider clock,
     Random random,
     ILoggerFactory logs)
 {
     private readonly ILogger<GatewayClient> _log = logs.CreateLogger<GatewayClient>();
+    private readonly IReadOnlyDictionary<ShardId, GatewaySession> _saved = file.Take();
+    private readonly ConcurrentDictionary<ShardId, GatewaySession> _sessions = new();
     private readonly SessionStarts _starts = new(api, clock, logs.CreateLogger<SessionStarts>());
 
     /// <summary>Stays connected until told to stop.</summary>
@@ -29,6 +33,11 @@ internal sealed class GatewayClient(
         }
         catch (OperationCanceledException) when (all.IsCancellationRequested)
         {
+        }
+
+        if (stopping.IsCancellationRequested)
+        {
+            file.Put(_sessions);
         }
 
         if (api.TokenRefused.IsCancellationRequested && !stopping.IsCancellationRequested)
@@ -61,7 +70,8 @@ internal sealed class GatewayClient(
 
     private async Task RunAsync(ShardId id, CancellationTokenSource all)
     {
-        var shard = new Shard(id, _starts, Open, clock, random, logs.CreateLogger<Shard>());
+        var session = _sessions[id] = _saved.GetValueOrDefault(id) ?? new GatewaySession();
+        var shard = new Shard(id, session, _starts, Open, clock, random, logs.CreateLogger<Shard>());
         try
         {
             await shard.RunAsync(all.Token);

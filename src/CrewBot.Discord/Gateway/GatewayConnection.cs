@@ -184,8 +184,10 @@ internal sealed class GatewayConnection(
         switch (frame.Event)
         {
             case GatewayEvents.Interaction when Read(frame, WireJson.Default.Interaction) is { } interaction:
-                intake.Offer(new ReceivedInteraction(
-                    interaction, interaction.ApplicationId ?? _application, clock.GetTimestamp()));
+                intake.Offer(new ReceivedInteraction(interaction, interaction.ApplicationId ?? _application, clock.GetTimestamp())
+                {
+                    WasMissed = Reached is ConnectionStage.Resuming,
+                });
                 break;
             case GatewayEvents.Message when Read(frame, WireJson.Default.Message) is { GuildId: null } message:
                 intake.Offer(message);

@@ -11,6 +11,15 @@ internal sealed class GatewaySession
     public long? Sequence { get; private set; }
     public bool CanResume => Id is not null && Sequence is not null;
 
+    /// <summary>A session that an earlier process put by.</summary>
+    public static GatewaySession Of(SavedSession saved)
+    {
+        var session = new GatewaySession();
+        session.Begin(saved.Id, saved.Address);
+        session.Count(saved.Sequence);
+        return session;
+    }
+
     public void Begin(string? id, string? resumeAddress)
     {
         Id = id;

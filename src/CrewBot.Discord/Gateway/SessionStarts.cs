@@ -42,6 +42,19 @@ internal sealed class SessionStarts(DiscordApi api, TimeProvider clock, ILogger<
         return advice;
     }
 
+    /// <summary>Where to resume when a session names no place that can be reached.</summary>
+    /// <exception cref="DiscordFatalException">The token was refused.</exception>
+    /// <exception cref="DiscordApiException">No answer, or an answer that gives no address.</exception>
+    public async Task<Uri> PlaceAsync(CancellationToken cancellationToken)
+    {
+        if (Address is null)
+        {
+            await AskAsync(cancellationToken);
+        }
+
+        return Address!;
+    }
+
     /// <summary>Waits until the shard may start a session. Dispose of the turn once its outcome is known.</summary>
     public async Task<IDisposable> TakeTurnAsync(ShardId shard, CancellationToken cancellationToken)
     {

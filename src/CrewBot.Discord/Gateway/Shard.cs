@@ -6,13 +6,13 @@ namespace CrewBot.Discord.Gateway;
 /// <summary>Keeps one shard connected: one connection after the other, until told to stop or nothing more helps.</summary>
 internal sealed class Shard(
     ShardId id,
+    GatewaySession session,
     SessionStarts starts,
     Func<ShardId, GatewaySession, Action, GatewayConnection> open,
     TimeProvider clock,
     Random random,
     ILogger<Shard> log)
 {
-    private readonly GatewaySession _session = new();
     private readonly ReconnectPace _pace = new();
 
     /// <exception cref="DiscordFatalException">Nothing helps until a person changes something.</exception>
@@ -22,7 +22,7 @@ internal sealed class Shard(
         {
             while (!stopping.IsCancellationRequested)
             {
-                var end = _session.CanResume ? await ResumeAsync(stopping) : await IdentifyAsync(stopping);
+                var end = session.CanResume ? await ResumeAsync(stopping) : await IdentifyAsync(stopping);
                 await SettleAsync(end, stopping);
             }
         }
@@ -46,17 +46,24 @@ internal sealed class Shard(
         log.LogWarning("Shard {Shard} is off line: {Reason}", id, end.Reason);
         if (end.Next is NextStep.Identify || _pace.SessionIsLost)
         {
-            _session.Forget();
+            session.Forget();
         }
 
-        var wait = end.Pause + _pace.Next(identifying: !_session.CanResume, random.NextDouble());
+        var wait = end.Pause + _pace.Next(identifying: !session.CanResume, random.NextDouble());
         await Task.Delay(wait, clock, stopping);
     }
 
-    private Task<ConnectionEnd> ResumeAsync(CancellationToken stopping)
+    private async Task<ConnectionEnd> ResumeAsync(CancellationToken stopping)
     {
-        var place = _pace.ResumePlaceFailed ? starts.Address : _session.ResumeAddress ?? starts.Address;
-        return ConnectAsync(place!, static () => { }, stopping);
+        var own = _pace.ResumePlaceFailed ? null : session.ResumeAddress;
+        try
+        {
+            return await ConnectAsync(own ?? await starts.PlaceAsync(stopping), static () => { }, stopping);
+        }
+        catch (DiscordApiException noAdvice)
+        {
+            return new ConnectionEnd(NextStep.Resume, noAdvice.Message);
+        }
     }
 
     private async Task<ConnectionEnd> IdentifyAsync(CancellationToken stopping)
@@ -74,8 +81,8 @@ internal sealed class Shard(
 
     private async Task<ConnectionEnd> ConnectAsync(Uri place, Action onActive, CancellationToken stopping)
     {
-        var identifying = !_session.CanResume;
-        using var connection = open(id, _session, onActive);
+        var identifying = !session.CanResume;
+        using var connection = open(id, session, onActive);
         var end = await connection.RunAsync(place, stopping);
         var activeFor = connection.ActiveSince is { } since ? clock.GetElapsedTime(since) : (TimeSpan?)null;
         if (identifying && connection.Reached >= ConnectionStage.Identifying)

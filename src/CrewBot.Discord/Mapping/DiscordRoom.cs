@@ -41,7 +41,7 @@ public sealed class DiscordRoom : IDisposable
         Posts = new ChannelPosts(api, cards);
         _intake = new EventIntake(router, logs.CreateLogger<EventIntake>());
         _gateway = new GatewayClient(
-            options, api, _intake, static () => new WebSocketTransport(), clock, Random.Shared, logs);
+            options, api, _intake, new SessionFile(options.SessionFile, options.Token, clock, logs.CreateLogger<SessionFile>()), static () => new WebSocketTransport(), clock, Random.Shared, logs);
         _registration = new Registration(
             api, new CommandDefinitions(catalog, new French()), options, logs.CreateLogger<Registration>());
     }

@@ -22,7 +22,7 @@ internal sealed class Exchange : IDisposable
     private readonly ILogger _log;
     private readonly CancellationToken _stopping;
     private readonly ITimer _deferral;
-    private Task<bool> _deferring = Task.FromResult(false);
+    private Task<bool>? _deferring;
     private int _claimed;
 
     public Exchange(
@@ -62,10 +62,18 @@ internal sealed class Exchange : IDisposable
                 _received.Interaction.Id, _received.Interaction.Token, response, WireJson.Default.MessageResponse,
                 card.Files, FirstAnswerWithin - Age, _stopping));
         }
-        else if (await _deferring)
+        else if (_deferring is { } deferring && await deferring)
         {
             await FollowAsync(card);
         }
+    }
+
+    /// <summary>Defers at once.</summary>
+    /// <returns>Whether the platform took it: if not, nobody waits for an answer any more.</returns>
+    public Task<bool> DeferNowAsync()
+    {
+        Defer();
+        return _deferring!;
     }
 
     public void Dispose() => _deferral.Dispose();
@@ -75,8 +83,9 @@ internal sealed class Exchange : IDisposable
     private void Defer()
     {
         var sent = new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously);
-        _deferring = sent.Task; // in place before the claim, so that whoever loses the claim finds it
-        if (TryClaim())
+
+        // In place before the claim, so that whoever loses the claim finds it.
+        if (Interlocked.CompareExchange(ref _deferring, sent.Task, null) is null && TryClaim())
         {
             _ = DeferAsync(sent);
         }

@@ -194,7 +194,15 @@ internal sealed class InteractionRouter(
         CancellationToken cancellationToken)
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var reply = await dispatcher.AnswerAsync(await callers.NamedAsync(await call(), catalog, cancellationToken), cancellationToken);
+        var asked = await call();
+
+        // Whoever was told that nobody answered sends it again: what changes something is not done twice.
+        if (received.WasMissed && Changes(asked.Path) && !await exchange.DeferNowAsync())
+        {
+            return;
+        }
+
+        var reply = await dispatcher.AnswerAsync(await callers.NamedAsync(asked, catalog, cancellationToken), cancellationToken);
         if (purpose is CardPurpose.Picture or CardPurpose.SharedPicture)
         {
             reply = await pictures.IllustrateAsync(reply, cancellationToken);
@@ -204,6 +212,8 @@ internal sealed class InteractionRouter(
         await exchange.AnswerAsync(card);
         await codec.SaveAsync(CrewOf(received), card.Ids, cancellationToken);
     }
+
+    private bool Changes(string path) => catalog.TryFind(path, out var handler) && handler.Info.Writes;
 
     // What is pressed in a direct message belongs to no crew, whichever the command speaks for.
     private static string? CrewOf(ReceivedInteraction received) => received.Interaction.GuildId?.ToString();

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using CrewBot.Discord.Gateway;
 
 namespace CrewBot.Discord.Wire;
 
@@ -11,6 +12,7 @@ namespace CrewBot.Discord.Wire;
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(Interaction))]
 [JsonSerializable(typeof(Ready))]
+[JsonSerializable(typeof(SavedSessions))]
 [JsonSerializable(typeof(Hello))]
 [JsonSerializable(typeof(GatewayAdvice))]
 [JsonSerializable(typeof(Application))]

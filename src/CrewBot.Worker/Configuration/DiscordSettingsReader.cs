@@ -14,13 +14,15 @@ internal sealed class DiscordSettingsReader(IConfigurationRoot configuration, Li
     private const string ApiBaseAddress = Section + ":ApiBaseAddress";
     private const string TestGuild = Section + ":TestGuild";
     private const string ShardCount = Section + ":ShardCount";
+    private const string SessionFile = "-session";
     private const string ShardIds = Section + ":ShardIds";
 
     public static readonly IReadOnlyList<string> Keys = [Token, TokenFile, ApiBaseAddress, TestGuild, ShardCount, ShardIds];
 
     /// <summary>The options; null when there is no token, or a fault was added.</summary>
     /// <param name="units">What units callers speak in; null when nobody said.</param>
-    public DiscordOptions? Read(CrewUnits? units)
+    /// <param name="database">The database, beside which the session is put by; null where there is no place for one.</param>
+    public DiscordOptions? Read(CrewUnits? units, string? database)
     {
         var count = ReadShardCount();
         var ids = ReadShardIds(count);
@@ -34,6 +36,7 @@ internal sealed class DiscordSettingsReader(IConfigurationRoot configuration, Li
                 ShardCount = count,
                 ShardIds = ids,
                 TestGuildId = guild,
+                SessionFile = database is null ? null : database + SessionFile,
                 Units = units,
             }
             : null;

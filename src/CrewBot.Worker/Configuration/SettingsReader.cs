@@ -36,14 +36,15 @@ internal static class SettingsReader
 
         var faults = UnknownKeys(configuration).ToList();
         var units = ReadUnits(configuration[Units], faults);
+        var database = ReadPlace(configuration, Database, "a file", faults) ?? UserFolders.StateOf(environment, "crew.db");
         var settings = new Settings
         {
             Units = units ?? CrewUnits.Customary,
             KnowledgeFile = ReadPath(configuration, KnowledgeFile, faults),
             PhotoFolder = ReadPlace(configuration, PhotoFolder, "a folder", faults),
             PhotoMegabytes = ReadMegabytes(configuration[PhotoMegabytes], faults),
-            Database = ReadPlace(configuration, Database, "a file", faults) ?? UserFolders.StateOf(environment, "crew.db"),
-            Discord = new DiscordSettingsReader(configuration, faults).Read(units),
+            Database = database,
+            Discord = new DiscordSettingsReader(configuration, faults).Read(units, database),
         };
         return new SettingsReading(faults.Count == 0 ? settings : null, faults);
     }

@@ -2,13 +2,21 @@ using Microsoft.Extensions.Configuration;
 
 namespace CrewBot.Worker.Configuration;
 
-/// <summary>Where configuration comes from, each source over the one before: beside the program, the named file, the environment.</summary>
+/// <summary>
+/// Where configuration comes from, each source over the one before: beside the program, the developer's user secrets, the named
+/// file, the environment.
+/// </summary>
 internal static class SettingsSources
 {
     public const string Section = "CrewBot";
 
     public const string BesideProgram = "appsettings.json";
     private const string VariablePrefix = "CREWBOT_";
+
+    // As everywhere in .NET, secrets of the user are for whoever works on the program: a service and the tests see none.
+    private const string EnvironmentName = "DOTNET_ENVIRONMENT";
+    private const string Development = "Development";
+    private const string SecretsId = "crewbot";
 
     /// <summary>Reads all sources.</summary>
     /// <exception cref="InvalidDataException">A file is not JSON.</exception>
@@ -18,6 +26,11 @@ internal static class SettingsSources
     {
         var builder = new ConfigurationBuilder()
             .AddJsonFile(Path.Combine(AppContext.BaseDirectory, BesideProgram), optional: true, reloadOnChange: false);
+        if (environment.GetValueOrDefault(EnvironmentName) is Development)
+        {
+            builder.AddUserSecrets(SecretsId, reloadOnChange: false);
+        }
+
         if (file is not null)
         {
             builder.AddJsonFile(Path.GetFullPath(file), optional: false, reloadOnChange: false);

@@ -28,7 +28,11 @@ internal sealed class DatabaseCheck(string? path, TimeProvider clock)
         }
 
         var findings = new List<Finding>();
-        if (!File.Exists(path))
+        if (Directory.Exists(path))
+        {
+            findings.Add(new("database", false, $"{path} is a folder; set CrewBot:Database to the path of a file"));
+        }
+        else if (!File.Exists(path))
         {
             findings.Add(FolderFault(FolderOf(path)) is { } fault
                 ? new("database", false, $"{path} can't be made: {fault} Choose a place that this user may write to")

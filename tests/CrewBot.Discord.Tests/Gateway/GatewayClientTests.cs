@@ -147,6 +147,34 @@ public sealed class GatewayClientTests
     }
 
     [Fact(Timeout = 30_000)]
+    public async Task RunAsync_NothingListensAtStart_JoinsOnceSomethingDoes()
+    {
+        var absent = await StandInServer.StartAsync();
+        await absent.DisposeAsync();
+        await using var stage = GatewayStage.OpenOn(absent, static options => options);
+        await stage.Logs.LineAsync("cannot be reached", Limit);
+
+        await using var server = await StandInServer.StartAsync(port: absent.ApiAddress.Port);
+        await server.NextActiveAsync(Limit);
+        Assert.Equal(1, server.Identifies);
+    }
+
+    [Theory(Timeout = 30_000)]
+    [InlineData("greeting")]
+    [InlineData("answer to the opening")]
+    public async Task RunAsync_ServerStopsHalfWay_IsLeftAndTriedAgain(string missing)
+    {
+        var settings = new StandInSettings { Greets = missing != "greeting", AnswersOpening = missing != "answer to the opening" };
+        await using var stage = await GatewayStage.OpenAsync(settings);
+        var first = await stage.Server.NextConnectionAsync(Limit);
+        await first.Ended;
+        Assert.Equal(4000, first.ClientCloseCode);
+
+        (settings.Greets, settings.AnswersOpening) = (true, true);
+        await stage.Server.NextActiveAsync(Limit);
+    }
+
+    [Fact(Timeout = 30_000)]
     public async Task RunAsync_BrokenAndOversizedFrames_KeepTheConnection()
     {
         await using var stage = await GatewayStage.OpenAsync();

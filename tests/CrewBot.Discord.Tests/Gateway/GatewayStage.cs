@@ -12,10 +12,12 @@ internal sealed class GatewayStage : IAsyncDisposable
     private readonly CancellationTokenSource _stopping = new();
     private readonly RestClient _rest;
     private readonly EventIntake _intake;
+    private readonly bool _ownsServer;
 
-    private GatewayStage(StandInServer server, Func<DiscordOptions, DiscordOptions> configure)
+    private GatewayStage(StandInServer server, bool ownsServer, Func<DiscordOptions, DiscordOptions> configure)
     {
         Server = server;
+        _ownsServer = ownsServer;
         var clock = new HurriedClock(factor: 20);
         var options = configure(new DiscordOptions
         {
@@ -25,7 +27,7 @@ internal sealed class GatewayStage : IAsyncDisposable
         _rest = new RestClient(ApiConnection.Create(), options, clock, new Logger<RestClient>(Logs));
         _intake = new EventIntake(Handler, new Logger<EventIntake>(Logs));
         var client = new GatewayClient(
-            options, new DiscordApi(_rest), _intake, static () => new WebSocketTransport(), clock, Random.Shared, Logs);
+            options, new DiscordApi(_rest), _intake, new SessionFile(options.SessionFile, options.Token, clock, new Logger<SessionFile>(Logs)), static () => new WebSocketTransport(), clock, Random.Shared, Logs);
         Run = client.RunAsync(_stopping.Token);
     }
 
@@ -41,8 +43,11 @@ internal sealed class GatewayStage : IAsyncDisposable
     {
         var server = await StandInServer.StartAsync(settings);
         prepare?.Invoke(server);
-        return new GatewayStage(server, configure ?? (static options => options));
+        return new GatewayStage(server, ownsServer: true, configure ?? (static options => options));
     }
+
+    /// <summary>Opens another client on a server that outlives it, as a restart does.</summary>
+    public static GatewayStage OpenOn(StandInServer server, Func<DiscordOptions, DiscordOptions> configure) => new(server, ownsServer: false, configure);
 
     public async Task StopAsync()
     {
@@ -58,6 +63,9 @@ internal sealed class GatewayStage : IAsyncDisposable
         _rest.Dispose();
         _stopping.Dispose();
         Logs.Dispose();
-        await Server.DisposeAsync();
+        if (_ownsServer)
+        {
+            await Server.DisposeAsync();
+        }
     }
 }

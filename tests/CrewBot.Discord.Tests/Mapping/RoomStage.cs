@@ -51,6 +51,9 @@ internal sealed class RoomStage : IAsyncDisposable
         return stage;
     }
 
+    /// <summary>Waits for the next connection and talks over that one.</summary>
+    public async Task AgainAsync(CancellationToken cancellationToken) => _socket = await Server.NextActiveAsync(cancellationToken);
+
     public Task SendAsync(JsonObject interaction) =>
         StandInServer.DispatchAsync(_socket, "INTERACTION_CREATE", interaction);
 

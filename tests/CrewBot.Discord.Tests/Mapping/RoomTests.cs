@@ -231,6 +231,48 @@ public sealed class RoomTests
         stage.CheckBodies();
     }
 
+    [Theory(Timeout = 30_000)]
+    [InlineData("2147483648", "/crew setup is for a crew's owner.")]
+    [InlineData("32", null)]
+    public async Task Button_OfAnOwnersCard_AsksWhatThePresserMay(string permissions, string? refusal)
+    {
+        var folder = Directory.CreateTempSubdirectory("crewbot-");
+        await using (var stage = await RoomStage.OpenAsync(Limit, database: Path.Combine(folder.FullName, "crew.db")))
+        {
+            stage.Commands.Work = static (_, _) => Task.FromResult(new Reply
+            {
+                Headline = "For the owner",
+                Actions = [new ReplyAction("Add it", ActionKind.Run, "crew setup", new Dictionary<string, string> { ["water"] = "Loon Basin" })],
+                Audience = Audience.Crew,
+            });
+            var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
+            var press = stage.Make.Button(IdOf(card, "Add it"));
+            press["member"]!["permissions"] = permissions;
+            var answer = await stage.AskAsync(press, Limit);
+
+            Assert.Equal(refusal, refusal is null ? null : Description(answer));
+            Assert.Equal(refusal is null, answer["data"]!["embeds"]![0]!["title"] is not null);
+        }
+
+        folder.Delete(recursive: true);
+    }
+
+    [Fact(Timeout = 30_000)]
+    public async Task PersonMenu_BestFish_ShowsThatPersonsLongest()
+    {
+        var folder = Directory.CreateTempSubdirectory("crewbot-");
+        await using (var stage = await RoomStage.OpenAsync(Limit, database: Path.Combine(folder.FullName, "crew.db")))
+        {
+            await stage.AskAsync(Log(stage, "walleye"), Limit);
+            var best = await stage.AskAsync(stage.Make.UserCommand("Best fish", StandInData.PersonId), Limit);
+
+            Assert.Contains("20 in", best["data"]!["embeds"]![0]!.ToJsonString(), StringComparison.Ordinal);
+            stage.CheckBodies();
+        }
+
+        folder.Delete(recursive: true);
+    }
+
     [Fact(Timeout = 30_000)]
     public async Task Button_Why_ShowsTheReasonsToThePresser()
     {
@@ -443,6 +485,36 @@ public sealed class RoomTests
         Assert.Empty(ids.Except(stage.Server.AnsweredInteractions));
     }
 
+    [Theory(Timeout = 30_000)]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Command_SentWhileTheConnectionWasGone_ChangesSomethingOnlyIfSomebodyStillWaits(bool waits)
+    {
+        var folder = Directory.CreateTempSubdirectory("crewbot-");
+        await using (var stage = await RoomStage.OpenAsync(Limit, database: Path.Combine(folder.FullName, "crew.db")))
+        {
+            await stage.AskAsync(Log(stage, "burbot"), Limit);
+            var missed = Log(stage, "walleye");
+            if (!waits)
+            {
+                stage.Server.Faults.Next($"interactions/{missed["id"]}", CannedReply.Refusal(404, 10062, "Unknown interaction"));
+            }
+
+            var socket = stage.Server.LatestSocket!;
+            socket.Cut();
+            socket.Session!.Add("INTERACTION_CREATE", missed.ToJsonString());
+            await stage.AgainAsync(Limit);
+            await (waits
+                ? (Task)stage.Server.NextRequestAsync($"{missed["token"]}/messages/@original", Limit)
+                : stage.Logs.LineAsync("could not defer", Limit));
+
+            var list = await stage.AskAsync(stage.Make.Command("catch", Subcommand("list")), Limit);
+            Assert.Equal(waits, list.ToJsonString().Contains("alleye", StringComparison.Ordinal));
+        }
+
+        folder.Delete(recursive: true);
+    }
+
     [Fact(Timeout = 30_000)]
     public async Task Stop_WorkIsAcknowledged_FinishesIt()
     {
@@ -475,6 +547,9 @@ public sealed class RoomTests
         Assert.DoesNotContain(stage.Logs.Lines, line =>
             line.Contains("marker-token", StringComparison.Ordinal));
     }
+
+    private static JsonObject Log(RoomStage stage, string species) =>
+        stage.Make.Command("catch", Subcommand("log", Option("species", 3, species), Option("length", 3, "20in")));
 
     private static bool IsCallback(RecordedRequest request) =>
         request.Path.EndsWith("/callback", StringComparison.Ordinal);

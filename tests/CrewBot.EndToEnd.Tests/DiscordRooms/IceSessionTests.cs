@@ -37,6 +37,7 @@ public sealed class IceSessionTests
             var relay = await SentAsync(worker.Server, "POST", guild);
             Assert.Contains("5 in", relay, StringComparison.Ordinal);
             Assert.Equal(guild == Guilds[0], relay.Contains("north bay", StringComparison.Ordinal));
+            Assert.Equal(guild != Guilds[0], relay.Contains(" of Loon Basin Crew; measured ", StringComparison.Ordinal));
         }
 
         await AskAsync(

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using CrewBot.Discord.StandIn;
 using static CrewBot.Discord.StandIn.InteractionMaker;
 
 namespace CrewBot.EndToEnd.Tests.DiscordRooms;
@@ -71,6 +72,34 @@ public sealed class JoinedTests
         Assert.Equal(0, code);
         Assert.Equal(4000, socket.ClientCloseCode);
         Assert.DoesNotContain("marker-token", output + error, StringComparison.Ordinal);
+    }
+
+    [Fact(Timeout = 120_000)]
+    public async Task StartedAgain_AnswersWhatWasWrittenInBetween()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "There is no SIGTERM.");
+        var folder = Directory.CreateTempSubdirectory("crewbot-again-");
+        await using var server = await StandInServer.StartAsync();
+        var database = Path.Combine(folder.FullName, "crew.db");
+        var (first, socket) = await JoinedWorker.JoinAsync(server, database, Limit);
+        await using (first)
+        {
+            await first.AskAsync(socket, first.Make.Command("catch", Subcommand("log", Option("species", 3, "perch"), Option("length", 3, "11in"))), Limit);
+            first.Terminate();
+            Assert.Equal(0, (await first.EndAsync(Limit)).Code);
+        }
+
+        var written = server.Interactions.DirectMessage("log walleye 22.5in released");
+        socket.Session!.Add("MESSAGE_CREATE", written.ToJsonString());
+        var (second, again) = await JoinedWorker.JoinAsync(server, database, Limit);
+        await using (second)
+        {
+            var answer = await server.NextRequestAsync($"channels/{written["channel_id"]}/messages", Limit);
+            Assert.Contains("alleye", answer.Json!.ToJsonString(), StringComparison.Ordinal);
+            Assert.Same(socket.Session, again.Session);
+        }
+
+        folder.Delete(recursive: true);
     }
 
     [Fact(Timeout = 120_000)]

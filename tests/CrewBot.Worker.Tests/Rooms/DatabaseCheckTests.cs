@@ -47,6 +47,26 @@ public sealed class DatabaseCheckTests : IDisposable
     }
 
     [Fact]
+    public async Task RunAsync_FolderIsMissing_IsWellAndMakesNone()
+    {
+        var missing = _folder.File("missing");
+        var findings = await new DatabaseCheck(System.IO.Path.Combine(missing, "below", "crew.db"), TimeProvider.System).RunAsync(Limit);
+
+        Assert.All(findings, finding => Assert.True(finding.IsWell, finding.Text));
+        Assert.False(Directory.Exists(missing));
+    }
+
+    [Fact]
+    public async Task RunAsync_PathIsAFolder_SaysSo()
+    {
+        Directory.CreateDirectory(Path);
+        var finding = (await RunAsync())[0];
+
+        Assert.False(finding.IsWell);
+        Assert.Contains("is a folder; set CrewBot:Database to the path of a file", finding.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task RunAsync_NothingToSay_IsWellLineByLine()
     {
         await SayAsync();

@@ -55,6 +55,22 @@ public sealed class TerminalRoomTests
     }
 
     [Fact]
+    public async Task Run_DiscordIsNotReached_AnswersAllTheSame()
+    {
+        var desk = new Desk
+        {
+            Input = "walleye 24ft\nexit\n",
+            InputIsTerminal = true,
+            OutputIsTerminal = true,
+            Environment = { ["TERM"] = "dumb", ["CREWBOT_DISCORD__TOKEN"] = "a.b.c", ["CREWBOT_DISCORD__APIBASEADDRESS"] = "http://127.0.0.1:1/" },
+        };
+
+        Assert.Equal(0, await desk.StartAsync());
+
+        Assert.Contains("Walleye, neutral, 24 ft", desk.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Run_EndlessLine_IsRefusedAsTooLong()
     {
         var desk = new Desk { Input = new string('x', 200_000) + "\nexit\n" };
