@@ -39,19 +39,32 @@ public sealed class IceReportRepository(CrewSession session)
         ORDER BY r.at_ms DESC, r.number DESC
         """;
 
-    // The newest of each spot blocks it as well as all of them would, and there are few spots.
+    // However much bad news a water has, it has few spots: the index is asked for each of them and for its newest, and nothing is
+    // counted through. The hints keep SQLite from reading all reports of the crew instead.
+    private const string OpenFrom =
+        "FROM ice_report INDEXED BY ice_report_open WHERE crew_id = @CrewId AND water_id = @WaterId AND is_open = 1";
+
+    private const string OpenSpots = $"""
+        WITH RECURSIVE spot(plain) AS (
+            SELECT MIN(spot_plain) {OpenFrom}
+            UNION ALL
+            SELECT (SELECT MIN(spot_plain) {OpenFrom} AND spot_plain > spot.plain) FROM spot WHERE plain IS NOT NULL
+        ), newest AS MATERIALIZED (
+            SELECT plain, (SELECT MAX(at_ms) {OpenFrom} AND spot_plain = spot.plain) AS at_ms FROM spot WHERE plain IS NOT NULL
+        )
+        SELECT {Columns}, m.name AS filer FROM newest
+        CROSS JOIN ice_report r INDEXED BY ice_report_open ON r.crew_id = @CrewId AND r.water_id = @WaterId AND r.is_open = 1 AND r.spot_plain = newest.plain
+        JOIN member m ON m.crew_id = r.crew_id AND m.id = r.member_id
+        """;
+
+    // The newest of each spot blocks it as well as all of them would.
     private const string OpenSql = $"""
-        {Select}
-        JOIN (
-            SELECT spot_plain, MAX(at_ms) AS newest_ms FROM ice_report
-            WHERE crew_id = @CrewId AND water_id = @WaterId AND is_open = 1 AND at_ms >= @FromMs GROUP BY spot_plain
-        ) open ON open.spot_plain = r.spot_plain AND open.newest_ms = r.at_ms
-        WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.is_open = 1
+        {OpenSpots} WHERE r.at_ms = newest.at_ms AND newest.at_ms >= @FromMs
         ORDER BY r.at_ms DESC, r.number DESC
         """;
 
     private const string OpenSinceSql = $"""
-        {Select} WHERE r.crew_id = @CrewId AND r.water_id = @WaterId AND r.is_open = 1 AND r.at_ms >= @FromMs
+        {OpenSpots} WHERE r.at_ms >= @FromMs
         ORDER BY r.at_ms DESC, r.number DESC
         """;
 

@@ -4,7 +4,7 @@ namespace CrewBot.Core.Ice.Posts;
 internal static class PostMeasure
 {
     /// <summary>How the words to the right of a quantity end what it measures.</summary>
-    private enum Head
+    internal enum Head
     {
         None,
         Ice,
@@ -86,78 +86,6 @@ internal static class PostMeasure
     /// <summary>Whether ice is what a quantity is said to be of.</summary>
     public static bool IsOfIce(PostSentence sentence, PostQuantity quantity) => HeadOf(sentence, quantity) == Head.Ice;
 
-    /// <summary>Whether a number without a unit stands where a thickness would: "5 of good ice", "measured 6".</summary>
-    /// <param name="sentence">Where it stands.</param>
-    /// <param name="clause">Its clause.</param>
-    /// <param name="number">The number.</param>
-    /// <param name="followsOne">Whether a thickness stands before it in the sentence.</param>
-    /// <param name="isAboutIce">Whether ice has been told of.</param>
-    public static bool LacksUnit(PostSentence sentence, PostClause clause, PostQuantity number, bool followsOne, bool isAboutIce)
-    {
-        if (IsCount(sentence, number) || IsRule(sentence, number) || IsChange(sentence, clause, number))
-        {
-            return false;
-        }
-
-        if (IsBeforeIce(sentence, number))
-        {
-            return true;
-        }
-
-        // "Four to five off the reef" tells nothing else.
-        var next = sentence[number.End];
-        var isRange = number.Start == clause.Start && number.Most > number.Least;
-        if (isRange && ((next.Is(PostWord.Strong) && !next.Is(PostWord.Extent)) || (isAboutIce && next.Is(PostWord.Preposition) && sentence.Any(number.End, clause.End, PostWord.Place))))
-        {
-            return true;
-        }
-
-        var endsHere = (next.Words == PostWord.None && !next.IsWord) || (next.Is(PostWord.Preposition | PostWord.Contrast | PostWord.If) && next.Text is not "of") || next.Text is "and";
-        var subject = SubjectOf(sentence, clause, number);
-        return (endsHere || (followsOne && next.Is(PostWord.Part))) && subject != Head.Other
-            && (subject == Head.Ice || sentence[number.Start - 1].Is(PostWord.Measure)
-                || (IsPraised(sentence, number) && next.Is(PostWord.Preposition) && sentence.Any(number.End, clause.End, PostWord.Place))
-                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place) || next.Is(PostWord.Part) || sentence[number.Start - 1].Is(PostWord.Day) || sentence[number.Start - 1].Text is "then"))
-                || (isAboutIce && IsHad(sentence, clause, number)));
-    }
-
-    // 5 of us, 12 bucks, 20 %, 4th, at 7
-    private static bool IsCount(PostSentence sentence, PostQuantity number)
-    {
-        var (before, next) = (sentence[number.Start - 1], sentence[number.End]);
-        var isOfPeople = next.Text is "of" && (sentence[number.End + 1].Is(PostWord.Person) || sentence[number.End + 1].Text is "us" or "them" or "you" or "my" or "our");
-        return number.Most > 100 || isOfPeople || PostPlaces.IsNumbered(sentence, number.Start - 1) || sentence.IsClockAt(number.End) || sentence.IsClockAt(number.Start - 1) || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || before.Text is "$" or "#" or "-" or "at" or "for";
-    }
-
-    private static bool IsBeforeIce(PostSentence sentence, PostQuantity number)
-    {
-        var at = number.End + (sentence[number.End].Text is "of" ? 1 : 0);
-        var end = at;
-        while (sentence[end].Is(PostWord.Praise | PostWord.Kind) && !sentence[end].Is(PostWord.Preposition))
-        {
-            end++;
-        }
-
-        return sentence[end].Is(PostWord.Ice | PostWord.Thick)
-            || (end > at && sentence.Any(at, end, PostWord.Kind) && !(sentence[end].IsWord && sentence[end].Words == PostWord.None));
-    }
-
-    // A solid 14 at the pier.
-    private static bool IsPraised(PostSentence sentence, PostQuantity number) =>
-        sentence[number.Start - 1].Is(PostWord.Praise) && sentence[number.Start - 2].Text is "a";
-
-    // I got 6; wasn't more than 3 by the culvert.
-    private static bool IsHad(PostSentence sentence, PostClause clause, PostQuantity number)
-    {
-        var at = number.Start - 1;
-        while (at > clause.Start && (sentence[at].Is(PostWord.Hedge | PostWord.Limit) || sentence[at].Text is "more" or "than" or "over" or "only" or "just"))
-        {
-            at--;
-        }
-
-        return at >= clause.Start && sentence[at].Is(PostWord.Have | PostWord.Be);
-    }
-
     // 5 inches of good clear ice; 5 inch walleye; 5 inches of snow; 5 inches from shore
     private static Head HeadOf(PostSentence sentence, PostQuantity quantity)
     {
@@ -199,7 +127,7 @@ internal static class PostMeasure
 
         if (last < 0)
         {
-            return (sentence[at].Text is "from" or "off" && quantity.IsLong) || IsOnThing(sentence, at) ? Head.Other : Head.None;
+            return (sentence[at].Text is "from" or "off" && quantity.IsLong) || sentence[at].Text is "into" || IsOnThing(sentence, at) ? Head.Other : Head.None;
         }
 
         if (sentence.Any(at, last + 1, PostWord.Kind))
@@ -233,7 +161,7 @@ internal static class PostMeasure
             || (token.Is(PostWord.Det | PostWord.Place | PostWord.PlaceAdj) && !isOf));
 
     // The nearest noun before the quantity: ice is, thickness:, the snow was, my auger is.
-    private static Head SubjectOf(PostSentence sentence, PostClause clause, PostQuantity quantity)
+    internal static Head SubjectOf(PostSentence sentence, PostClause clause, PostQuantity quantity)
     {
         for (var at = quantity.Start - 1; at >= clause.Start; at--)
         {
@@ -252,6 +180,12 @@ internal static class PostMeasure
             if (token.Is(PostWord.Ice | PostWord.Thick) || (token.Is(PostWord.Water) && sentence[at - 1].Text is "hard"))
             {
                 return Head.Ice;
+            }
+
+            // Slush 5 cm; slush is 2 inches
+            if (token.Is(PostWord.Slush) && (at + 1 == quantity.Start || (at + 2 == quantity.Start && (sentence[at + 1].Is(PostWord.Be) || sentence[at + 1].IsMark))))
+            {
+                return Head.Other;
             }
 
             if (token.Is(PostWord.Kind) && !token.Is(PostWord.Adverb))
@@ -298,7 +232,7 @@ internal static class PostMeasure
     }
 
     // 4 inches for walking; 4 inches is enough; 4 inches to walk
-    private static bool IsRule(PostSentence sentence, PostQuantity quantity)
+    internal static bool IsRule(PostSentence sentence, PostQuantity quantity)
     {
         var at = quantity.End;
         while (sentence[at].Is(PostWord.Ice | PostWord.Kind | PostWord.Praise) || sentence[at].Text is "of" or "thick")
@@ -313,7 +247,7 @@ internal static class PostMeasure
             || sentence[at].Text is "hold" or "support";
     }
 
-    private static bool IsChange(PostSentence sentence, PostClause clause, PostQuantity quantity)
+    internal static bool IsChange(PostSentence sentence, PostClause clause, PostQuantity quantity)
     {
         var at = quantity.Start - 1;
         while (at >= clause.Start && (sentence[at].Is(PostWord.Hedge | PostWord.Limit | PostWord.Det) || sentence[at].Text is "on" or "only" or "just" or "of" or "up"))

@@ -159,7 +159,7 @@ internal sealed class PostScene
     }
 
     private bool IsThickness(int clause, PostQuantity quantity, bool isFollowing) =>
-        quantity.Unit is null ? PostMeasure.LacksUnit(Sentence, Clauses[clause], quantity, isFollowing, _isAboutIce)
+        quantity.Unit is null ? PostBareNumber.Is(Sentence, Clauses[clause], quantity, isFollowing, _isAboutIce)
         : quantity.Most < 1000 && quantity.Least > 0 && (_gap < 0 || quantity.Start < _gap) && PostMeasure.IsIce(Sentence, Clauses[clause], quantity, _isAboutIce);
 
     // 3 inches, then a layer of water, then ice again: nothing below the water counts.
