@@ -7,7 +7,7 @@ using CrewBot.Storage.Ice;
 
 namespace CrewBot.Discord.Measurements;
 
-/// <summary>Tells one report of ice to many channels while commands are answered.</summary>
+/// <summary>Tells one report of ice to many channels, as fast as the platform's limits let it, while commands are answered.</summary>
 internal static class RelayMeasurement
 {
     private const int Channels = 500;
@@ -35,6 +35,9 @@ internal static class RelayMeasurement
         var bot = await Bot.StartAsync("worker/CrewBot.Worker", database);
         await using (bot)
         {
+            var limit = new FiftyASecond();
+            bot.Server.Settings.Bucket = (5, 5); // five messages in five seconds for each channel
+            bot.Server.Faults.Otherwise = limit.Judge;
             var report = bot.Server.Interactions.Command("ice", InteractionMaker.Subcommand(
                 "report",
                 InteractionMaker.Option("water", 3, "Loon Basin"),
@@ -53,7 +56,7 @@ internal static class RelayMeasurement
 
             var watch = Stopwatch.StartNew();
             await StandInServer.DispatchAsync(bot.Socket, "INTERACTION_CREATE", report);
-            var told = ToldAsync(bot.Server, watch);
+            var told = ToldAsync(limit, watch);
             while (!told.IsCompleted)
             {
                 await load.PacedAsync(PerSecond, PerSecond);
@@ -61,13 +64,13 @@ internal static class RelayMeasurement
 
             Print("while a report is relayed", load);
             var took = await told;
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Channels} channels told after {took.TotalSeconds:0.0} s"));
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Channels} channels told after {took.TotalSeconds:0.0} s, {limit.Refused} requests too early"));
         }
     }
 
-    private static async Task<TimeSpan> ToldAsync(StandInServer server, Stopwatch watch)
+    private static async Task<TimeSpan> ToldAsync(FiftyASecond limit, Stopwatch watch)
     {
-        while (server.MessagesCreated < Channels)
+        while (limit.Told < Channels)
         {
             await Task.Delay(TimeSpan.FromMilliseconds(20));
         }

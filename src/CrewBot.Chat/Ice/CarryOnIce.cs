@@ -71,11 +71,11 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             Headline = $"{place}: {VerdictOf(request, answer)}",
             Lines =
             [
-                $"The load: {request.Show.Fish(load.Total)}{(load.Stands ? ", standing in one place" : "")}.",
+                .. IceLoadRead.NeedsNoWeight(request, options) ? (string[])[] : [$"The load: {request.Show.Fish(load.Total)}{(load.Stands ? ", standing in one place" : "")}."],
                 .. standing.Blocking.Count > 0 ? BadNewsLines(request, standing) : FigureLines(request, answer),
                 .. Understanding.Of(request, AssumedIn(request, load)),
             ],
-            Figures = [.. FiguresOf(load, answer)],
+            Figures = IceLoadRead.NeedsNoWeight(request, options) ? [] : [.. FiguresOf(load, answer)],
             Reasons = standing.Blocking.Count > 0 ? [] : [.. requirement.Figures.Select(figure => $"{IceShow.Required(figure.Thickness, request.Units)}: {RuleOf(request, figure)}.")],
             Cautions =
             [

@@ -20,7 +20,7 @@ internal static class IceLoadRead
         }
 
         var hasMachine = request.TryGet(options.Machine, out var machine);
-        if (hasMachine && !request.Has(options.Weight))
+        if (hasMachine && !request.Has(options.Weight) && !NeedsNoWeight(request, options))
         {
             return new Misread("Say what the machine and what it pulls weigh, such as weight:600lb.");
         }
@@ -31,4 +31,10 @@ internal static class IceLoadRead
         var use = hasMachine ? machine : people > 1 || hasShelter ? IceUse.Gathering : IceUse.OnFoot;
         return new IceLoad(use, total, request.GetOr(options.Stay, Duration.Zero));
     }
+
+    /// <summary>Whether nobody said what a car or a truck weighs that nobody permits there: it stays ashore whatever that is.</summary>
+    public static bool NeedsNoWeight(Request request, IceOptions options) =>
+        !request.Has(options.Weight) && request.TryGet(options.Machine, out var machine)
+        && new IceLoad(machine, Mass.Zero, Duration.Zero).IsRoadVehicle
+        && !request.GetOr(options.Permitted, false);
 }

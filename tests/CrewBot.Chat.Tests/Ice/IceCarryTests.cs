@@ -64,6 +64,7 @@ public sealed partial class IceCarryTests
     [InlineData("/ice carry water:\"Loon Basin\" spot:\"north bay\" warmest:40F", "thawed")]
     [InlineData("/ice carry water:\"Loon Basin\" spot:\"the narrows\" warmest:10F", "stay off")]
     [InlineData($"{Ask} machine:car weight:4000lb", "do not drive")]
+    [InlineData($"{Ask} machine:car", "do not drive")]
     public async Task Carry_WhereNoRuleHelps_SaysSo(string line, string says)
     {
         await using var room = await RoomAsync("clear:14in");

@@ -254,6 +254,12 @@ internal static class PostMeasure
                 return Head.Ice;
             }
 
+            // Slush 5 cm; slush is 2 inches
+            if (token.Is(PostWord.Slush) && (at + 1 == quantity.Start || (at + 2 == quantity.Start && (sentence[at + 1].Is(PostWord.Be) || sentence[at + 1].IsMark))))
+            {
+                return Head.Other;
+            }
+
             if (token.Is(PostWord.Kind) && !token.Is(PostWord.Adverb))
             {
                 return Head.Ice;
