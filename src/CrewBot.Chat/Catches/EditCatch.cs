@@ -53,6 +53,11 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
             return Reply.Refuse($"#{number} says that already: give what is to change.");
         }
 
+        if (!knowledge.Species.Has(entry.Species))
+        {
+            return Reply.Refuse($"{Quoting.Quote(entry.Species)} is not known here any more: say with species what it is.");
+        }
+
         var species = knowledge.Species[entry.Species];
         if (CatchDraft.FaultOf(entry, species, request.Has(options.Confirm), request) is { } odd)
         {

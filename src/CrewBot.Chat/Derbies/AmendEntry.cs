@@ -36,7 +36,8 @@ public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKno
                 return Reply.Refuse($"Entry {number} says {words.Length(length)} already.");
             }
 
-            if (!request.Has(fish.Confirm) && length.Length > Plausibility.LongestLength(knowledge.Species[entry.Species]))
+            if (!request.Has(fish.Confirm) && knowledge.Species.Has(entry.Species)
+                && length.Length > Plausibility.LongestLength(knowledge.Species[entry.Species]))
             {
                 return Reply.Refuse($"{words.Length(length)} is longer than any {words.SpeciesOf(entry)} one expects. If it is right, send it again with confirm:yes.");
             }

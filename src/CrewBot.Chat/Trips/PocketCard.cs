@@ -76,7 +76,7 @@ internal static class PocketCard
 
     private static IEnumerable<string> Rig(TripScene scene, RigPlanner planner, Showing show)
     {
-        if (scene.Trip.Species is not { } key)
+        if (scene.Trip.Species is not { } key || !scene.Knowledge.Species.Has(key))
         {
             return [];
         }

@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Trips;
@@ -52,8 +53,8 @@ internal static class TripCard
     /// <summary>"walleye at 24 ft (7.3 m)"; null when nobody said what they are after.</summary>
     public static string? After(TripScene scene, Showing show) => (scene.Trip.Species, scene.Trip.DepthNanometres) switch
     {
-        ({ } species, { } depth) => $"{scene.Knowledge.Species[species].Name} at {show.Depth(Length.FromNanometers(depth))}",
-        ({ } species, null) => scene.Knowledge.Species[species].Name,
+        ({ } species, { } depth) => $"{CatchWords.NameOf(species, scene.Knowledge)} at {show.Depth(Length.FromNanometers(depth))}",
+        ({ } species, null) => CatchWords.NameOf(species, scene.Knowledge),
         (null, { } depth) => $"whatever bites at {show.Depth(Length.FromNanometers(depth))}",
         _ => null,
     };

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Storage.Trips;
 
 namespace CrewBot.Chat.Tests.Trips;
 
@@ -55,6 +56,25 @@ public sealed class TripTests : IAsyncDisposable
 
         Assert.Contains(part, reply.Problem, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', reply.Problem!);
+    }
+
+    // A crew's own file may have known the fish, and may be gone: whoever is out there must still be looked for.
+    [Theory]
+    [InlineData("trip show")]
+    [InlineData("trip pack")]
+    [InlineData("trip out back:10:00")]
+    public async Task Answer_FishThatIsNotKnownAnyMore_GoesByItsKey(string line)
+    {
+        await PlanAsync();
+        await _room.WriteAsync(async session =>
+        {
+            var trips = new TripRepository(session);
+            await trips.SaveAsync((await trips.FindAsync(1))! with { Species = "basin-herring" });
+        });
+        _room.Now += TimeSpan.FromHours(12);
+
+        Assert.Null((await _room.SayAsync(line)).Problem);
+        Assert.Contains("After basin-herring.", (await _room.SayAsync("trip show")).Lines);
     }
 
     [Fact]

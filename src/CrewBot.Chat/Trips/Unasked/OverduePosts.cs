@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Posts;
 using CrewBot.Storage.Outbox;
@@ -43,7 +44,7 @@ internal static class OverduePosts
             Lines =
             [
                 $"Last known: {scene.Water}{(party.Spot is { } spot ? $", {spot}" : "")}, out since {DayTime.Hour(party.OutAt!.Value, zone)}.",
-                $"Plan: trip {trip.Number}{(trip.Place is { } meet ? $", met at {meet}" : "")}, everybody off the ice by {DayTime.Show(trip.ReturnAt, zone)}{(trip.Species is { } species ? $", after {scene.Knowledge.Species[species].Name}" : "")}.",
+                $"Plan: trip {trip.Number}{(trip.Place is { } meet ? $", met at {meet}" : "")}, everybody off the ice by {DayTime.Show(trip.ReturnAt, zone)}{(trip.Species is { } species ? $", after {CatchWords.NameOf(species, scene.Knowledge)}" : "")}.",
                 .. trip.Note is { } note ? (string[])[$"Note: {note}"] : [],
                 $"Try to reach them. No answer: call {scene.Contacts.EmergencyNumber} and say the above. Nobody follows them onto the ice alone.",
                 "The bot calls nobody. It says this again every "
