@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Photos;
+using CrewBot.Chat.Trips;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -8,7 +9,7 @@ using CrewBot.Storage.People;
 namespace CrewBot.Chat.Privacy;
 
 /// <summary>Answers <c>/crew privacy</c>: what is held on whoever asks, all of it as a file, and its end.</summary>
-public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommandHandler
+public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies, TripDesk trips) : ICommandHandler
 {
     private static readonly CommandOption<PrivacyWish> Wish = CommandOption.Optional(
         "do", "Show what is held on you, give it as a file, or erase it",
@@ -71,7 +72,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
     private static async Task<IReadOnlyList<string>> PhotosAsync(Request request, CrewSession session) =>
         await new CatchRepository(session).PhotoHashesOfAsync((await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id);
 
-    private static async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copies)
+    private async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copiesGone)
     {
         var repository = new HeldRepository(session);
         var held = await repository.AllAsync(member.Id);
@@ -84,6 +85,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
         }
 
         var posts = await NamingPosts.RewordAsync(session, names, request.At);
-        return PrivacyAnswer.Gone(held, posts, copies);
+        await trips.ForgetAsync(request, session, member.Id);
+        return PrivacyAnswer.Gone(held, posts, copiesGone);
     }
 }

@@ -17,8 +17,8 @@ internal static class TripWords
 
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 
-    /// <summary>"1 seat", "3 seats", "2 people".</summary>
-    public static string Count(int number, string noun) => number == 1
+    /// <summary>"1 seat", "3 seats", "2 people", "2 pairs of ice picks".</summary>
+    public static string Count(int number, string noun) => noun == "ice picks" ? $"{Count(number, "pair")} of {noun}" : number == 1
         ? $"1 {(noun == "people" ? "person" : noun)}"
         : $"{number} {(noun is "people" or "children" || noun.EndsWith('s') ? noun : noun + "s")}";
 }

@@ -32,6 +32,11 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number
         """;
 
+    private const string UnfinishedSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND return_at_ms >= @FromMs AND is_cancelled = 0
+        ORDER BY meet_at_ms, number
+        """;
+
     private const string FindOwnSql = """
         SELECT item.value FROM trip, json_each(trip.roster, '$.roster.items') item
         WHERE trip.crew_id = @CrewId AND json_extract(item.value, '$.family') IS NOT NULL
@@ -70,6 +75,12 @@ public sealed class TripRepository(CrewSession session)
     [
         .. (await session.QueryAsync<TripRow>(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }))
             .Select(row => Of(row)!),
+    ];
+
+    /// <summary>The trips that are not cancelled and whose return lies at an instant or later.</summary>
+    public async Task<IReadOnlyList<Trip>> UnfinishedAsync(DateTimeOffset from) =>
+    [
+        .. (await session.QueryAsync<TripRow>(UnfinishedSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() })).Select(row => Of(row)!),
     ];
 
     /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
