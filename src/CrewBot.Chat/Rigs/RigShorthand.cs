@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Rigs;
 public sealed class RigShorthand : Shorthand
 {
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about"];
+        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "i", "bite"];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];

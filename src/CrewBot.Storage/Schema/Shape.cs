@@ -55,6 +55,8 @@ internal static class Shape
     /// <exception cref="StorageException">It belongs to another program or to a newer CrewBot.</exception>
     public static async Task<int> CheckAsync(SqliteConnection connection, string path)
     {
+        // One view of the file: another process may be bringing it up between two questions.
+        await using var view = connection.BeginTransaction(deferred: true);
         var owner = await connection.QuerySingleAsync<long>("PRAGMA application_id");
         var at = await connection.QuerySingleAsync<int>("PRAGMA user_version");
         if (owner != OurFile && (owner != 0 || at != 0 || await HoldsForeignTablesAsync(connection)))
