@@ -47,7 +47,7 @@ internal static class IceBoardPictures
         };
     }
 
-    private static string More(IReadOnlyList<IceSpot> hidden) => hidden.Count == 0 ? "" :
+    private static string More(List<IceSpot> hidden) => hidden.Count == 0 ? "" :
         $"And {hidden.Count} more spots{(hidden.Count(spot => spot.IsBad) is var bad and > 0 ? $", {bad} of them to stay off" : "")}. ";
 
     // What stands against the ice first, then the newest.
