@@ -4,6 +4,7 @@ using CrewBot.Storage;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Ice;
 using CrewBot.Storage.Requests;
 
 namespace CrewBot.Chat.Commands;
@@ -26,7 +27,7 @@ public sealed class CrewBook : IAsyncDisposable
     public static CrewBook At(string path) => new(path);
 
     // A question alone makes no file.
-    private bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
+    internal bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
 
     /// <summary>Whether there is a place to store anything.</summary>
     public bool HasPlace => _path is not null;
@@ -51,8 +52,8 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
-    /// <summary>The caller with what is in their box as well, to suggest it.</summary>
-    public async Task<Caller> WithGearAsync(Caller caller, CancellationToken cancellationToken)
+    /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
+    public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
     {
         var known = await WithSettingsAsync(caller, cancellationToken);
         if (caller.Crew is not { } crew || HoldsNothing)
@@ -63,15 +64,16 @@ public sealed class CrewBook : IAsyncDisposable
         try
         {
             var database = await OpenAsync(cancellationToken);
-            return known with
-            {
-                Gear = await database.ReadAsync(
-                    crew,
-                    async session => await new MemberRepository(session).FindAsync(caller.Member) is { } member
+            return await database.ReadAsync(
+                crew,
+                async session => known with
+                {
+                    Gear = await new MemberRepository(session).FindAsync(caller.Member) is { } member
                         ? [.. (await new BoxRepository(session).OfAsync(member.Id)).Select(thing => thing.Gear)]
-                        : (IReadOnlyList<Gear>)[],
-                    cancellationToken),
-            };
+                        : [],
+                    Partners = await new IcePartnerRepository(session).AllAsync(),
+                },
+                cancellationToken);
         }
         catch (StorageException)
         {
@@ -185,55 +187,9 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
-    private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
-    {
-        // Two deliveries may both have found no answer: the second finds it here.
-        var requests = new RequestRepository(session);
-        if (await requests.FindAnswerAsync(request.Id) is { } first)
-        {
-            return ReplyJson.Read(first);
-        }
-
-        var member = await new MemberRepository(session).FindOrAddAsync(request.Caller.Member, request.Caller.Name);
-        var reply = await change(session, member);
-        if (reply.Problem is not null)
-        {
-            throw new RefusedException(reply);
-        }
-
-        await requests.RememberAsync(request.Id, member.Id, ReplyJson.Write(reply), request.At);
-        await requests.ForgetAsync(request.At - RequestRepository.Kept);
-        return reply;
-    }
-
-    private async Task<Caller> WithSettingsAsync(Caller caller, string crew, CrewSession session)
-    {
-        var settings = await new CrewRepository(session).FindAsync();
-        var member = await new MemberRepository(session).FindAsync(caller.Member);
-        return caller with
-        {
-            Units = (member?.Units ?? settings.Units) is { } units
-                ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
-                : caller.Units,
-            Role = (Role)Math.Max((int)caller.Role, (int)(member?.Role ?? CrewRole.Member)),
-            Zone = settings.Zone is { } zone && TimeZoneInfo.TryFindSystemTimeZoneById(zone, out var found) ? found : caller.Zone,
-            Waters = await WatersAsync(crew, settings.Revision, session),
-        };
-    }
-
-    private async Task<IReadOnlyList<WaterRules>> WatersAsync(string crew, long revision, CrewSession session)
-    {
-        if (_waters.TryGetValue(crew, out var kept) && kept.Revision == revision)
-        {
-            return kept.Waters;
-        }
-
-        var waters = (await new WaterRepository(session).AllAsync()).Select(RulesOfWater.From).ToList();
-        _waters[crew] = (revision, waters);
-        return waters;
-    }
-
-    private async Task<Database> OpenAsync(CancellationToken cancellationToken)
+    /// <summary>The database, opened at the first use.</summary>
+    /// <exception cref="StorageException">It can't be used; the line says why.</exception>
+    internal async Task<Database> OpenAsync(CancellationToken cancellationToken)
     {
         if (_database is { } open)
         {
@@ -256,5 +212,59 @@ public sealed class CrewBook : IAsyncDisposable
         {
             _opening.Release();
         }
+    }
+
+    private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
+    {
+        // Two deliveries may both have found no answer: the second finds it here.
+        var requests = new RequestRepository(session);
+        if (await requests.FindAnswerAsync(request.Id) is { } first)
+        {
+            return ReplyJson.Read(first);
+        }
+
+        if (request.Caller.CrewName is { } name)
+        {
+            await new CrewRepository(session).SetNameAsync(name);
+        }
+
+        var member = await new MemberRepository(session).FindOrAddAsync(request.Caller.Member, request.Caller.Name);
+        var reply = await change(session, member);
+        if (reply.Problem is not null)
+        {
+            throw new RefusedException(reply);
+        }
+
+        await requests.RememberAsync(request.Id, member.Id, ReplyJson.Write(reply), request.At);
+        await requests.ForgetAsync(request.At - RequestRepository.Kept);
+        return reply;
+    }
+
+    private async Task<Caller> WithSettingsAsync(Caller caller, string crew, CrewSession session)
+    {
+        var settings = await new CrewRepository(session).FindAsync();
+        var member = await new MemberRepository(session).FindAsync(caller.Member);
+        return caller with
+        {
+            CrewName = caller.CrewName ?? settings.Name,
+            Units = (member?.Units ?? settings.Units) is { } units
+                ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
+                : caller.Units,
+            Role = (Role)Math.Max((int)caller.Role, (int)(member?.Role ?? CrewRole.Member)),
+            Zone = settings.Zone is { } zone && TimeZoneInfo.TryFindSystemTimeZoneById(zone, out var found) ? found : caller.Zone,
+            Waters = await WatersAsync(crew, settings.Revision, session),
+        };
+    }
+
+    private async Task<IReadOnlyList<WaterRules>> WatersAsync(string crew, long revision, CrewSession session)
+    {
+        if (_waters.TryGetValue(crew, out var kept) && kept.Revision == revision)
+        {
+            return kept.Waters;
+        }
+
+        var waters = (await new WaterRepository(session).AllAsync()).Select(RulesOfWater.From).ToList();
+        _waters[crew] = (revision, waters);
+        return waters;
     }
 }

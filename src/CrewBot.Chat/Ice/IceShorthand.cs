@@ -1,11 +1,10 @@
-using System.Text.RegularExpressions;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Ice;
 
 /// <summary>Reads "Loon Basin north bay 5in clear 2in white 10 min ago" as options of a report.</summary>
-public sealed partial class IceShorthand(IceOptions options) : Shorthand
+public sealed class IceShorthand(IceOptions options) : Shorthand
 {
     private static readonly HashSet<string> Fillers = ["a", "an", "and", "at", "of", "the", "ice", "with", "on", "in", "off", "there", "is"];
 
@@ -19,7 +18,8 @@ public sealed partial class IceShorthand(IceOptions options) : Shorthand
 
     public override Expansion Expand(string words, Caller caller)
     {
-        var said = Range().Replace(words, LowerOf).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
+        // A range of thickness counts as its lower end.
+        var said = LengthRange.ToLower(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
         var waters = WordMatch.WordsOf(caller.Waters);
         var (heard, missed, spot, hazards) = (new List<KeyValuePair<string, string>>(), new List<string>(), new List<string>(), new List<string>());
         var mayNameSpot = false;
@@ -56,16 +56,6 @@ public sealed partial class IceShorthand(IceOptions options) : Shorthand
 
         return new Expansion(heard, [.. missed.Where(word => !Fillers.Contains(word.ToLowerInvariant()))]);
     }
-
-    // A range counts as its lower end.
-    private static string LowerOf(Match range)
-    {
-        var (one, other) = (range.Groups["one"].Value, range.Groups["other"].Value);
-        return NumberText.Split(other)?.Number < NumberText.Split(one)?.Number ? other : one;
-    }
-
-    [GeneratedRegex("""(?<![\d.,/])(?<one>\d+(?:[.,]\d+|[¼½¾])?)\s*(?:-|–|to|or)\s*(?<other>\d+(?:[.,]\d+|[¼½¾])?)(?=\s*(?:"|''|in|inch|inches|cm|mm|ft|feet|foot)(?![a-z]))""", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Range();
 
     private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
     {

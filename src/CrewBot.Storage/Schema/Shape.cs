@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Storage.Connections;
 using Dapper;
 using DbUp;
 using DbUp.Engine;
@@ -45,7 +46,9 @@ internal static class Shape
                 .PerformUpgrade();
             if (!upgrade.Successful && attempts == 0)
             {
-                throw new StorageException($"{path} can't be brought to this version's shape: {upgrade.Error.Message}", upgrade.Error);
+                throw upgrade.Error is SqliteException fault && StorageFaults.IsOutside(fault)
+                    ? StorageFaults.Of(fault, path)
+                    : new StorageException($"{path} can't be brought to this version's shape: {upgrade.Error.Message}", upgrade.Error);
             }
         }
     }
