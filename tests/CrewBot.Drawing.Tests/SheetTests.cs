@@ -88,6 +88,10 @@ public sealed class SheetTests(PlayedCrew crew)
     }
 
     [Fact]
+    public void Race_FishWaitAndTheDayIsNotClosed_SaysSo() =>
+        Assert.Matches("\\. Fished; word of fish until .*\\. 1 entry waits for a word or a ruling\\.$", ((RacePicture)crew.Pictures["derby-race"]).Unit);
+
+    [Fact]
     public void LayOut_AnyChart_NoLabelOverlapsOrLeavesThePicture() =>
         Gen.OneOf(AnyRace, AnySeating, AnyIntervals, AnyIce).Sample(
             picture => Assert.Empty(SheetChecks.FaultsOf(Illustrator.LayOut(picture))),

@@ -121,7 +121,7 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
         $"{Name(ask, wish.One)} {(wish.IsApart ? "apart from" : "with")} {Name(ask, wish.Other)}";
 
     private static string Home(SeatingAsk ask, SeatingPlan plan) => ask.Shelters.Count - plan.Hauled.Count is var home and > 0
-        ? $"; {home} can stay at home"
+        ? $"; {TripWords.Count(home, "more shelter")} can stay at home"
         : "";
 
     private static IEnumerable<string> Moved(SeatingAsk ask, SeatingPlan plan) => plan.Moved.Count == 0 ? [] :

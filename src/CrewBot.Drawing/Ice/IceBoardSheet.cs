@@ -40,7 +40,7 @@ internal static class IceBoardSheet
     private static float Spot(Sheet sheet, IceSpot spot, IReadOnlyList<RequiredIce> required, TimeScale time, double thickest, float top)
     {
         top = sheet.Write(spot.Name, Sheet.Margin, top, Across, Sheet.PlainText, Weight.SemiBold);
-        var surface = Latest(sheet, spot, top) + 10;
+        var surface = Latest(sheet, spot, top) + 18;
         if (spot.Reports.Count == 0)
         {
             return surface;

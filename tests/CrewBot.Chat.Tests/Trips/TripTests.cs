@@ -355,7 +355,7 @@ public sealed class TripTests : IAsyncDisposable
         var reply = await _room.SayAsync("trip load");
 
         Assert.Equal(240, reply.Figures.Single(figure => figure.Key == "trip.load").Value, tolerance: 1e-9);
-        Assert.Contains(reply.Lines, line => line.StartsWith("Measured there: no measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
         Assert.DoesNotContain(reply.Lines.Append(reply.Headline), line => line.Contains(" in ", StringComparison.Ordinal) && line.Contains("cm", StringComparison.Ordinal));
     }
 
@@ -374,7 +374,7 @@ public sealed class TripTests : IAsyncDisposable
 
         Assert.Contains(thin.Lines, line => line.StartsWith("Measured there: least 5 in", StringComparison.Ordinal));
         Assert.Contains(thin.Lines, line => line.Contains("LESS was measured", StringComparison.Ordinal));
-        Assert.Contains(elsewhere.Lines, line => line.StartsWith("Measured there: no measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(elsewhere.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
         Assert.DoesNotContain(elsewhere.Lines, line => line.Contains("ask for", StringComparison.Ordinal));
     }
 
