@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -12,8 +11,6 @@ internal sealed class ConnectionFactory
     private readonly string _string;
     private readonly ConcurrentBag<PreparedConnection> _reading = [];
     private bool _isClosed;
-
-    static ConnectionFactory() => DefaultTypeMap.MatchNamesWithUnderscores = true;
 
     public ConnectionFactory(string path)
     {
@@ -36,7 +33,7 @@ internal sealed class ConnectionFactory
         try
         {
             await connection.OpenAsync(cancellationToken);
-            await connection.ExecuteAsync(
+            await connection.RunAsync(
                 $"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;");
             return connection;
         }
@@ -59,7 +56,7 @@ internal sealed class ConnectionFactory
         try
         {
             await connection.OpenAsync(cancellationToken);
-            await connection.ExecuteAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
+            await connection.RunAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
             return new PreparedConnection(connection);
         }
         catch

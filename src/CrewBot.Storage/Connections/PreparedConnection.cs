@@ -1,5 +1,6 @@
+using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
-using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -11,39 +12,47 @@ namespace CrewBot.Storage.Connections;
 /// <param name="connection">Open; belongs to this from now on.</param>
 internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDisposable
 {
-    private readonly Dictionary<(string Sql, Type? Parameters), Statement> _statements = [];
+    private static readonly object Nothing = new();
+
+    private readonly Dictionary<(string Sql, Type Parameters), Statement> _statements = [];
 
     /// <summary>What lies below, for what is done once.</summary>
     public SqliteConnection Connection => connection;
 
+    /// <summary>Asks a question without parameters.</summary>
+    /// <inheritdoc cref="Query{TRow, TParameters}"/>
+    public List<TRow> Query<TRow>(string sql, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, Nothing, rows);
+
     /// <summary>Asks; gives every row.</summary>
     /// <param name="sql">One of a limited number of texts: each stays compiled.</param>
-    /// <param name="parameters">An object whose properties are the parameters; null for none.</param>
-    public List<T> Query<T>(string sql, object? parameters = null)
+    /// <param name="parameters">An object whose properties are the parameters.</param>
+    /// <param name="rows">Gives what reads the rows of an answer with such columns.</param>
+    public List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
     {
         using var reader = Bound(sql, parameters).ExecuteReader();
-        return [.. reader.Parse<T>()];
+        return All(reader, rows(reader));
     }
 
     /// <summary>Asks for many rows, each read without a detour.</summary>
     /// <param name="sql">One of a limited number of texts: each stays compiled.</param>
     /// <param name="parameters">An object whose properties are the parameters.</param>
     /// <param name="read">Reads the row that the reader stands on.</param>
-    public List<T> Query<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
+    public List<TRow> Read<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
     {
         using var reader = Bound(sql, parameters).ExecuteReader();
-        var rows = new List<T>();
-        while (reader.Read())
-        {
-            rows.Add(read(reader));
-        }
-
-        return rows;
+        return All(reader, read);
     }
+
+    /// <summary>Makes a change without parameters.</summary>
+    /// <inheritdoc cref="Execute{TParameters}"/>
+    public int Execute(string sql) => Execute(sql, Nothing);
 
     /// <summary>Makes a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    public int Execute(string sql, object? parameters = null) => Bound(sql, parameters).ExecuteNonQuery();
+    public int Execute<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+        Bound(sql, parameters).ExecuteNonQuery();
 
     public async ValueTask DisposeAsync()
     {
@@ -55,12 +64,23 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         await connection.DisposeAsync();
     }
 
-    private SqliteCommand Bound(string sql, object? parameters)
+    private static List<TRow> All<TRow>(SqliteDataReader reader, Func<SqliteDataReader, TRow> read)
     {
-        var key = (sql, parameters?.GetType());
+        var rows = new List<TRow>();
+        while (reader.Read())
+        {
+            rows.Add(read(reader));
+        }
+
+        return rows;
+    }
+
+    private SqliteCommand Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+    {
+        var key = (sql, typeof(TParameters));
         if (!_statements.TryGetValue(key, out var statement))
         {
-            _statements[key] = statement = Compiled(sql, key.Item2);
+            _statements[key] = statement = Compiled<TParameters>(sql);
         }
 
         for (var at = 0; at < statement.Parameters.Length; at++)
@@ -71,13 +91,13 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return statement.Command;
     }
 
-    private Statement Compiled(string sql, Type? parameters)
+    private Statement Compiled<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql)
     {
         var command = connection.CreateCommand();
 #pragma warning disable CA2100 // Texts are constants; what people write comes in parameters.
         command.CommandText = sql;
 #pragma warning restore CA2100
-        PropertyInfo[] named = [.. parameters?.GetProperties().Where(property => sql.Contains($"@{property.Name}", StringComparison.Ordinal)) ?? []];
+        PropertyInfo[] named = [.. typeof(TParameters).GetProperties().Where(property => sql.Contains($"@{property.Name}", StringComparison.Ordinal))];
         foreach (var property in named)
         {
             command.Parameters.Add(new SqliteParameter { ParameterName = $"@{property.Name}" });

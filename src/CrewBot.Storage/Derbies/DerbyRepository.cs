@@ -36,7 +36,7 @@ public sealed class DerbyRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(Derby derby, DateTimeOffset at)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await session.ExecuteAsync(AddSql, DerbyRow.Of(session.CrewId, number, derby, at));
         return number;
     }
@@ -45,14 +45,14 @@ public sealed class DerbyRepository(CrewSession session)
     /// <param name="number">Its number.</param>
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<Derby?> FindAsync(long number, long? memberId) =>
-        (await session.FirstOrDefaultAsync<DerbyRow>(FindSql, new { session.CrewId, Number = number, MemberId = memberId }))?.ToDerby();
+        (await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number, MemberId = memberId }, DerbyRow.Rows))?.ToDerby();
 
     /// <summary>The newest derbies, newest first.</summary>
     /// <param name="most">How many.</param>
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<IReadOnlyList<Derby>> NewestAsync(int most, long? memberId) =>
     [
-        .. (await session.QueryAsync<DerbyRow>(NewestSql, new { session.CrewId, Most = most, MemberId = memberId }))
+        .. (await session.QueryAsync(NewestSql, new { session.CrewId, Most = most, MemberId = memberId }, DerbyRow.Rows))
             .Select(row => row.ToDerby()),
     ];
 }
