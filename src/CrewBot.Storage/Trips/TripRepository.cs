@@ -82,7 +82,8 @@ public sealed class TripRepository(CrewSession session)
     /// <summary>The trips that are not cancelled and whose return lies at an instant or later.</summary>
     public async Task<IReadOnlyList<Trip>> UnfinishedAsync(DateTimeOffset from) =>
     [
-        .. (await session.QueryAsync<TripRow>(UnfinishedSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() })).Select(row => Of(row)!),
+        .. (await session.QueryAsync(UnfinishedSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
+            .Select(row => Of(row)!),
     ];
 
     /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
