@@ -46,7 +46,8 @@ internal static class IceDays
                 Assert.Null(filed.Problem);
             }
 
-            return (await SayAsync("/ice board water:\"Loon Basin\"", Asked)).Pictures.Single().Compose!();
+            var button = (await SayAsync("/ice board water:\"Loon Basin\"", Asked)).Actions.Single(action => action.Kind == ActionKind.Picture);
+            return (await SayAsync(button.Command, Asked)).Pictures.Single().Compose!();
         }
         finally
         {

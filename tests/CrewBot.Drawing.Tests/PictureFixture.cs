@@ -23,6 +23,7 @@ public sealed class PictureFixture : IDisposable
         var call = new CommandCall(
             "request-1", DateTimeOffset.UnixEpoch, new Caller("tamarack-bay", "pat", Role.Owner, units), typed.Path, typed.Options);
         var reply = await _services.GetRequiredService<Dispatcher>().AnswerAsync(call, TestContext.Current.CancellationToken);
+        Assert.Equal(reply.Pictures.Count > 0, reply.Actions.Any(action => action.Kind == ActionKind.Picture));
         return reply.Pictures is [var picture, ..] ? picture.Compose!() : null;
     }
 

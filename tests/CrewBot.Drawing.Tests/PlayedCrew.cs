@@ -43,6 +43,7 @@ public sealed class PlayedCrew : IAsyncLifetime
         ("2027-01-16 12:41", "Cy", "derby saw entry:8"),
         ("2027-01-16 14:20", "Dee", "derby enter species:walleye length:26in water:\"Loon Basin\" fate:released"),
         ("2027-01-16 14:21", "Cy", "derby saw entry:9"),
+        ("2027-01-16 14:50", "Ana", "derby enter species:pike length:29in water:\"Loon Basin\" fate:released"),
     ];
 
     // Fourteen people with six shelters, two children, one smoker.
@@ -96,7 +97,7 @@ public sealed class PlayedCrew : IAsyncLifetime
         {
             ["derby-race"] = await DrawnAsync("derby", At("2027-01-16 15:05"), "Ana", "derby standings"),
             ["learning"] = await DrawnAsync("winter", winter[^1].At, DemoSeason.Anglers[0], "catch learn species:walleye span:all"),
-            ["seating"] = await DrawnAsync("trip", At("2027-01-15 16:20"), "Ana", "trip seats look:yes"),
+            ["seating"] = await DrawnAsync("trip", At("2027-01-15 16:20"), "Ana", "trip seats"),
             ["pocket-card"] = await DrawnAsync("trip", At("2027-01-15 18:00"), "Bo", "trip pack"),
         };
     }
@@ -116,8 +117,12 @@ public sealed class PlayedCrew : IAsyncLifetime
         }
     }
 
-    private async Task<PictureData> DrawnAsync(string crew, DateTimeOffset at, string who, string said) =>
-        (await SayAsync(crew, at, who, said)).Pictures[0].Compose!();
+    // As in a chat: the button under the answer asks again, and the picture of that answer is drawn.
+    private async Task<PictureData> DrawnAsync(string crew, DateTimeOffset at, string who, string said)
+    {
+        var button = (await SayAsync(crew, at, who, said)).Actions.Single(action => action.Kind == ActionKind.Picture);
+        return (await SayAsync(crew, at, who, button.Command)).Pictures.Single().Compose!();
+    }
 
     private async Task<Reply> SayAsync(string crew, DateTimeOffset at, string who, string said)
     {

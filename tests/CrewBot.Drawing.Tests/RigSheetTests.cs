@@ -67,6 +67,17 @@ public sealed class RigSheetTests(PictureFixture pictures)
         Assert.Equal(Texts(Illustrator.LayOut(picture!)), Texts(Illustrator.LayOut(picture!)));
     }
 
+    // A shot is pinched onto the leader, above the knot at the hook.
+    [Fact]
+    public async Task Picture_OfASetBait_HangsTheWeightAboveTheLastKnot()
+    {
+        var picture = Assert.IsType<RigPicture>(await pictures.AskAsync("/rig plan species:walleye depth:24ft mood:negative"));
+
+        Assert.Equal(
+            [PartKind.Strand, PartKind.Shot, PartKind.Knot, PartKind.Hook, PartKind.Bait],
+            picture.Rigs[0].Parts.Select(part => part.Kind).TakeLast(5));
+    }
+
     [Fact]
     public async Task AlternativeText_OfAPlan_NamesPartsAndTheWeakest()
     {

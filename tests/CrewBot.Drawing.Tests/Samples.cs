@@ -50,8 +50,12 @@ internal static class Samples
             new("The narrows", "open water, 20 h ago, by Marek", [Report(2, 5, IceSign.White), Report(6.5, 4, IceSign.Unknown), Report(11.1, 0, IceSign.Unsound)]),
         ],
         [new(Length.FromInches(4), "stay off below 4 in"), new(Length.FromInches(6), "one on foot 6 in"), new(Length.FromInches(10), "a group, a sled 10 in")],
-        new TimeAxis(Dawn.AddDays(-12), Dawn, [.. new[] { 0, 4, 8, 12 }.Select(day => new TimeTick(Dawn.AddDays(day - 12), $"Jan {4 + day}"))]),
-        "A report says what one hole was, then. No ice is safe; check as you go, and ask locally.");
+        new TimeAxis(Dawn.AddDays(-12), Dawn, [.. new[] { 0, 4, 8, 12 }.Select(day => new TimeTick(Dawn.AddDays(day - 12), $"{4 + day} Jan"))]),
+        "A report says what one hole was, then. No ice is safe; check as you go, and ask locally.")
+    {
+        Reading = "Bars: the clear ice that a report counts as.",
+        Sources = "White ice counts by half.",
+    };
 
     public static CardPicture Card { get; } = new(
         "Pocket card of trip 3: meet 6:30 at Tamarack Bay landing, back by 17:00; people, shelters, waters and what to do when somebody is missing.",

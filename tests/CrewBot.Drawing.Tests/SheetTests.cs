@@ -44,11 +44,21 @@ public sealed class SheetTests(PlayedCrew crew)
     private static readonly Gen<PictureData> AnyIce =
         from spots in (
             from name in Word
-            from reports in Gen.Select(Gen.Double[0, 8], Gen.Double[0, 0.6], Gen.Enum<IceSign>()).Array[0, 9]
-            select new IceSpot(name, "latest", [.. reports.Select(report => new ReportedIce(Start.AddHours(report.Item1), UnitsNet.Length.FromMeters(report.Item2), report.Item3))])).Array[1, 4]
+            from isBad in Gen.Bool
+            from reports in Gen.Select(Gen.Double[0, 8], Gen.Double[0, 0.6], Gen.Enum<IceSign>(), Gen.Bool).Array[0, 9]
+            select new IceSpot(name, "latest", [.. reports.Select(report => new ReportedIce(Start.AddHours(report.Item1), UnitsNet.Length.FromMeters(report.Item2), report.Item3) { IsOld = report.Item4 })])
+            {
+                IsBad = isBad,
+            }).Array[1, 4]
+        from beyond in Word
         from required in Gen.Double[0.05, 0.5].Array[0, 5]
         select (PictureData)new IceBoardPicture(
-            "Ice.", "Ice", spots, [.. required.Order().Select(rule => new RequiredIce(UnitsNet.Length.FromMeters(rule), "on foot, 4 in"))], Day, "Ask locally.");
+            "Ice.", "Ice", spots, [.. required.Order().Select(rule => new RequiredIce(UnitsNet.Length.FromMeters(rule), "on foot, 4 in"))], Day, "Ask locally.")
+        {
+            Reading = "Bars are ice.",
+            Beyond = beyond,
+            Sources = "From tables.",
+        };
 
     public static TheoryData<string> SampleNames => [.. Samples.All.Select(sample => sample.GetType().Name)];
 
@@ -76,6 +86,10 @@ public sealed class SheetTests(PlayedCrew crew)
         Assert.NotEmpty(picture.AlternativeText);
         Assert.Equal(Illustrator.LayOut(picture).Texts, Illustrator.LayOut(picture).Texts);
     }
+
+    [Fact]
+    public void Race_FishWaitAndTheDayIsNotClosed_SaysSo() =>
+        Assert.Matches("\\. Fished; word of fish until .*\\. 1 entry waits for a word or a ruling\\.$", ((RacePicture)crew.Pictures["derby-race"]).Unit);
 
     [Fact]
     public void LayOut_AnyChart_NoLabelOverlapsOrLeavesThePicture() =>

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Pictures;
+using CrewBot.Chat.Rigs;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Scoring;
 using CrewBot.Core.Knowledge;
@@ -29,7 +30,7 @@ internal static class RacePictures
         return new RacePicture(
             $"{sheet.Derby.Name} over time, as the standings stood. {(racers.Count == 0 ? "No fish counts yet" : told)}.",
             $"{sheet.Derby.Name}: who led when",
-            UnitOf(sheet.Settings.Scoring.Measure, words),
+            $"{UnitOf(sheet.Settings.Scoring.Measure, words)}. {RigWords.Sentence(StandingsReply.State(sheet, words, now))}.{string.Concat(StandingsReply.Waiting(sheet).Select(waiting => $" {waiting}"))}",
             racers,
             TimeTicks.Axis(from, to > from ? to : from.AddHours(1), TimeZoneInfo.FindSystemTimeZoneById(sheet.Derby.Zone)));
     }
@@ -60,7 +61,7 @@ internal static class RacePictures
     {
         PointsMeasure => "points",
         CountMeasure => "fish that count",
-        LengthMeasure => $"length of the fish that count, {words.Unit}",
+        LengthMeasure => $"length of the fish that count ({words.Unit})",
         _ => "per cent",
     };
 }

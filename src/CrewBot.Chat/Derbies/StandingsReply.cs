@@ -18,7 +18,6 @@ internal static class StandingsReply
         var (derby, standings, words) = (sheet.Derby, sheet.Standings, new DerbyWords(sheet.Derby, knowledge));
         var own = member is { } id && sheet.CompetitorOf(id) is { } who ? standings.Find(who) : null;
         var shown = standings.Lines.Take(MostLines).ToList();
-        var waiting = sheet.Waiting;
         return new Reply
         {
             Headline = $"{derby.Name}: {State(sheet, words, now)}",
@@ -27,7 +26,7 @@ internal static class StandingsReply
                 .. standings.Lines.Count == 0 ? (string[])["No fish counts yet."] : [],
                 .. shown.Select(line => words.Line(line, sheet)),
                 .. own is not null && !shown.Contains(own) ? (string[])[$"You: {words.Line(own, sheet)}"] : [],
-                .. waiting > 0 ? (string[])[$"{Counted.Of(waiting, "entry waits", "entries wait")} for a word or a ruling."] : [],
+                .. Waiting(sheet),
             ],
             Reasons =
             [
@@ -38,14 +37,20 @@ internal static class StandingsReply
             [
                 DerbyFigures.Number.Of(derby.Number),
                 DerbyFigures.Fish.Of(standings.Lines.Sum(line => line.Tally.Used.Count + line.Tally.Spare.Count)),
-                DerbyFigures.Waiting.Of(waiting),
+                DerbyFigures.Waiting.Of(sheet.Waiting),
                 .. standings.Lines.Take(MostLines).Select((line, at) => DerbyFigures.Total.Of((double)line.Tally.Total, $"line{at + 1}.")),
             ],
             Actions = [DerbyActions.Why(derby), .. derby.IsClosed ? (ReplyAction[])[] : [DerbyActions.Join(derby)]],
         };
     }
 
-    private static string State(DerbySheet sheet, DerbyWords words, DateTimeOffset now)
+    /// <summary>What may still change the standings, in a line; none when nothing does.</summary>
+    public static IEnumerable<string> Waiting(DerbySheet sheet) => sheet.Waiting > 0
+        ? [$"{Counted.Of(sheet.Waiting, "entry waits", "entries wait")} for a word or a ruling."]
+        : [];
+
+    /// <summary>Whether it is still on: "on until 15:00, 5 anglers".</summary>
+    public static string State(DerbySheet sheet, DerbyWords words, DateTimeOffset now)
     {
         var window = sheet.Settings.Window;
         return sheet.Derby.IsClosed ? "closed"

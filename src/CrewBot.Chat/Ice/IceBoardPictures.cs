@@ -17,6 +17,7 @@ internal static class IceBoardPictures
 {
     private const int MostSpots = 5;
     private const int MostHolesTold = 3;
+    private const string Void = "A thaw, 24 h or another spot voids any of these.";
 
     private static readonly TimeSpan Shortest = TimeSpan.FromDays(1);
 
@@ -31,15 +32,23 @@ internal static class IceBoardPictures
         var shown = spots.Take(MostSpots).ToList();
         var (required, sources) = RequiredOf(request, rules);
         var from = shown.SelectMany(spot => spot.Reports).Select(report => report.At).Append(request.At - Shortest).Min();
-        var more = spots.Count > shown.Count ? $" And {spots.Count - shown.Count} more spots." : "";
+        var more = More(spots.Skip(MostSpots).ToList());
         return new IceBoardPicture(
-            $"Ice reported on {water}, by the clear ice it counts as. {string.Join(" ", shown.Select(spot => $"{spot.Name}: {spot.Latest}."))}{more} Lines at {string.Join(", ", required.Select(line => line.Label))}.",
+            $"Ice reported on {water}, by the clear ice it counts as. {string.Join(" ", shown.Select(spot => $"{spot.Name}: {spot.Latest}."))} {more}Lines at {string.Join(", ", required.Select(line => line.Label))}. No ice is safe ice.",
             $"{water}: ice, {TimeZoneInfo.ConvertTime(request.At, request.Caller.Zone).ToString("d MMM HH:mm", CultureInfo.InvariantCulture)}",
             shown,
             required,
             TimeTicks.Axis(from, request.At, request.Caller.Zone),
-            $"Bars show the clear ice that a report counts as: {IceSheet.HalfRule}.{more} Lines: {sources}. {IceCautions.Check} {IceCautions.Authority}");
+            $"{(shown.Any(spot => spot.IsBad) ? $"{IceCautions.StayOff} " : "")}{IceCautions.Check} {Void} {IceCautions.Authority}")
+        {
+            Reading = "Bars: the clear ice that a report counts as. Dashed lines: the least that published rules ask for.",
+            Beyond = more + string.Concat(ShowIceBoard.Closed(board.Closed, request)),
+            Sources = $"Counted: {IceSheet.HalfRule}. Lines: {sources}.",
+        };
     }
+
+    private static string More(List<IceSpot> hidden) => hidden.Count == 0 ? "" :
+        $"And {hidden.Count} more spots{(hidden.Count(spot => spot.IsBad) is var bad and > 0 ? $", {bad} of them to stay off" : "")}. ";
 
     // What stands against the ice first, then the newest.
     private static List<IceSpot> SpotsOf(Request request, string water, IceBoard board)
@@ -60,13 +69,19 @@ internal static class IceBoardPictures
         return new IceSpot(
             told.Entry.Spot ?? "No spot named",
             $"{(standing.Contains(told.Number) ? "Stands: " : "")}{Found(told, water, request.Units)}; {IceSheet.Source(told)}, {IceSheet.Age(told, request.At)}",
-            [.. reports.Select(filed => Reported(filed, isNumbered)).OfType<ReportedIce>()]);
+            [.. reports.Select(filed => Reported(filed, isNumbered, request.At)).OfType<ReportedIce>()])
+        {
+            IsBad = standing.Contains(told.Number) || !isNumbered,
+        };
     }
 
     private static IceSpot PartnersSpot(Request request, string water, FiledIce filed) => new(
         filed.Entry.Spot ?? "A partner crew's, spot not shared",
         $"Stands: {IceSheet.Standing(filed, water, request)}",
-        [new ReportedIce(At(filed), Length.Zero, IceSign.Unsound)]);
+        [new ReportedIce(At(filed), Length.Zero, IceSign.Unsound)])
+    {
+        IsBad = true,
+    };
 
     private static string Found(FiledIce filed, string water, CrewUnits units) =>
         filed.Entry.Page.Holes.Count > MostHolesTold && IceSheet.IsNumbered(filed, water) && filed.ToReport() is { Weak: null } report
@@ -74,13 +89,13 @@ internal static class IceBoardPictures
             : IceSheet.Found(filed, water, units);
 
     // Hearsay has no thickness to draw, and neither has a place where no number is given.
-    private static ReportedIce? Reported(FiledIce filed, bool isNumbered)
+    private static ReportedIce? Reported(FiledIce filed, bool isNumbered, DateTimeOffset now)
     {
         var report = filed.ToReport();
         return report.Hazards.Any(hazard => hazard.Blocks()) || report.Weak is not null || (report.IsBadNews && !report.CanSupport)
             ? new ReportedIce(At(filed), Length.Zero, IceSign.Unsound)
             : !isNumbered || !report.CanSupport ? null
-            : report.Holes.MinBy(hole => hole.Effective.Nanometers)! is var least ? new ReportedIce(At(filed), least.Effective, SignOf(least))
+            : report.Holes.MinBy(hole => hole.Effective.Nanometers)! is var least ? new ReportedIce(At(filed), least.Effective, SignOf(least)) { IsOld = !CombinedReports.IsFresh(report, now) }
             : null;
     }
 

@@ -79,7 +79,7 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     }
 
     // Ice that broke once is worth knowing of all winter.
-    private static IEnumerable<string> Closed(IReadOnlyList<FiledIce> closed, Request request)
+    internal static IEnumerable<string> Closed(IReadOnlyList<FiledIce> closed, Request request)
     {
         if (closed.Count > 0)
         {

@@ -24,7 +24,7 @@ internal static class TimeTicks
         var ticks = new List<TimeTick>();
         for (var at = first; at <= to; at += step)
         {
-            ticks.Add(new TimeTick(at, at.ToString(step < TimeSpan.FromDays(1) ? "H:mm" : "MMM d", CultureInfo.InvariantCulture)));
+            ticks.Add(new TimeTick(at, at.ToString(step < TimeSpan.FromDays(1) ? "H:mm" : "d MMM", CultureInfo.InvariantCulture)));
         }
 
         return new TimeAxis(from, to, ticks);

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Photos;
+using CrewBot.Chat.Trips;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -8,7 +9,7 @@ using CrewBot.Storage.People;
 namespace CrewBot.Chat.Privacy;
 
 /// <summary>Answers <c>/crew privacy</c>: what is held on whoever asks, all of it as a file, and its end.</summary>
-public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommandHandler
+public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies, TripDesk trips) : ICommandHandler
 {
     private static readonly CommandOption<PrivacyWish> Wish = CommandOption.Optional(
         "do", "Show what is held on you, give it as a file, or erase it",
@@ -74,7 +75,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
             ? await new CatchRepository(session).PhotoHashesOfAsync(member.Id)
             : [];
 
-    private static async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copies)
+    private async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copiesGone)
     {
         var repository = new HeldRepository(session);
         var held = await repository.AllAsync(member.Id);
@@ -87,6 +88,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
         }
 
         var posts = await NamingPosts.RewordAsync(session, names, request.At);
-        return PrivacyAnswer.Gone(held, posts, copies);
+        await trips.ForgetAsync(request, session, member.Id);
+        return PrivacyAnswer.Gone(held, posts, copiesGone);
     }
 }

@@ -49,7 +49,7 @@ internal static class PrivacyAnswer
         Lines =
         [
             $"Held: {Counts(held)}.",
-            $"Your fish stay, as a {MemberRepository.Former}'s; name, platform id, notes, photos and times with lines down go. It can't be undone.",
+            $"Your fish stay, as a {MemberRepository.Former}'s; name, platform id, notes, photos and times with lines down go, and you come off trips to come. It can't be undone.",
             "Send it again with confirm:yes, or take it with you first with do:export.",
         ],
         Actions = [Button("As a file", "export"), Button("Erase for good", "erase", ("confirm", "yes"))],

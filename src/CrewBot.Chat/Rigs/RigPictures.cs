@@ -49,7 +49,15 @@ internal static class RigPictures
         parts.Insert(0, new PicturedPart(PartKind.Rod, "reel"));
         if (tied.Lure is { } lure)
         {
-            parts.Add(new PicturedPart(SmallKindOf(lure.Presentation), $"{request.Show.Lure(lure.Weight)} {lure.Presentation.Name}"));
+            var hung = new PicturedPart(SmallKindOf(lure.Presentation), $"{request.Show.Lure(lure.Weight)} {lure.Presentation.Name}");
+            if (hung.Kind is PartKind.Shot)
+            {
+                PutOnLeader(parts, hung);
+            }
+            else
+            {
+                parts.Add(hung);
+            }
         }
 
         if (tied.Hook is { } hook)
@@ -79,16 +87,21 @@ internal static class RigPictures
             var trebles => $"{trebles} size {rig.Hook} trebles",
         };
         PicturedPart Hooked(PicturedPart part) => Marked(part, RigStrength.HookBending, rig.Numbers.Weakest, show);
-        parts.AddRange(KindOf(rig.Presentation) switch
+        switch (KindOf(rig.Presentation))
         {
-            PartKind.Shot => [new(PartKind.Shot, lure), Hooked(new(PartKind.Hook, hook))],
-            PartKind.DeadFish =>
-            [
-                new(PartKind.Sinker, lure),
-                Hooked(new(PartKind.DeadFish, $"{show.Gap(rig.LureLength)} {rig.Bait?.Name ?? "dead fish"}, level on {hook}") { Length = rig.LureLength }),
-            ],
-            var kind => (PicturedPart[])[Hooked(new(kind, $"{lure}, {show.Gap(rig.LureLength)}; {hook}") { Length = rig.LureLength })],
-        });
+            case PartKind.Shot:
+                PutOnLeader(parts, new(PartKind.Shot, lure));
+                parts.Add(Hooked(new(PartKind.Hook, hook)));
+                break;
+            case PartKind.DeadFish:
+                PutOnLeader(parts, new(PartKind.Sinker, lure));
+                parts.Add(Hooked(new(PartKind.DeadFish, $"{show.Gap(rig.LureLength)} {rig.Bait?.Name ?? "dead fish"}, level on {hook}") { Length = rig.LureLength }));
+                break;
+            case var kind:
+                parts.Add(Hooked(new(kind, $"{lure}, {show.Gap(rig.LureLength)}; {hook}") { Length = rig.LureLength }));
+                break;
+        }
+
         if (rig.Bait is { } bait && KindOf(rig.Presentation) != PartKind.DeadFish)
         {
             parts.Add(new PicturedPart(PartKind.Bait, bait.Name));
@@ -96,6 +109,10 @@ internal static class RigPictures
 
         return parts;
     }
+
+    // A weight that is no lure sits on the leader, above what is tied at its end.
+    private static void PutOnLeader(List<PicturedPart> parts, PicturedPart weight) =>
+        parts.Insert(parts.FindLastIndex(part => part.Kind == PartKind.Knot), weight);
 
     // Reel to the knot, snap or crimp above the lure.
     private static List<PicturedPart> PartsOf(TiedRig tied, WeakestLink weakest, Showing show)

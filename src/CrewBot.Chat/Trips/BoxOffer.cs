@@ -11,6 +11,10 @@ internal sealed class BoxOffer(TradeKnowledge knowledge, TripOptions options)
 {
     private const int MostButtons = 8;
 
+    // More than one list can hold.
+    private static readonly GearFamily[] Hauled =
+        [GearFamily.Shelter, GearFamily.Heater, GearFamily.CoAlarm, GearFamily.Auger, GearFamily.Sled];
+
     public Reply Of(TripScene scene, IReadOnlyList<OwnedGear> box)
     {
         var offers = box.Select(owned => Offer(scene, owned.Gear)).OfType<ReplyAction>().DistinctBy(offer => offer.Command).Take(MostButtons).ToList();
@@ -25,7 +29,11 @@ internal sealed class BoxOffer(TradeKnowledge knowledge, TripOptions options)
                 "By hand: /trip bring item:hub count:1. Gear of your own: add as, such as item:\"red barn\" as:shelter seats:5.",
             ],
             Actions = offers,
-            Choices = [ReplyChoice.Of("Something else", "trip bring", TripCard.Options(scene), options.Item, knowledge.Gear.Select(kind => (kind.Name, kind.Name)))],
+            Choices =
+            [
+                List(scene, "Shelter, heat, holes, sleds", kind => Hauled.Contains(kind.Family)),
+                List(scene, "Ride, rescue kit and the rest", kind => !Hauled.Contains(kind.Family)),
+            ],
         };
     }
 
@@ -49,6 +57,9 @@ internal sealed class BoxOffer(TradeKnowledge knowledge, TripOptions options)
             _ => null,
         };
     }
+
+    private ReplyChoice List(TripScene scene, string prompt, Func<GearKind, bool> isIn) => ReplyChoice.Of(
+        prompt, "trip bring", TripCard.Options(scene), options.Item, knowledge.Gear.Where(isIn).Select(kind => (kind.Name, kind.Name)));
 
     private GearKind Augers(ExactLength? width)
     {

@@ -10,7 +10,6 @@ namespace CrewBot.Chat.Trips;
 /// <summary>Answers <c>/trip bring</c>: something that the trade knows, or gear of one's own.</summary>
 public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge knowledge) : ICommandHandler
 {
-    private const int NearestShown = 3;
     private const double NanogramsInKilogram = 1e12;
     private const double AssumedKilograms = 10;
 
@@ -42,20 +41,21 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
         var crews = await new TripRepository(session).FindOwnAsync(name);
         if (!request.Has(options.As) && !knowledge.Gear.TryFind(name, out _) && crews is null)
         {
-            var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
-            return TripChange.Refuse(
-                $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.");
+            return TripChange.Refuse(new UnknownGear(knowledge, options).Of(scene, name));
         }
 
         var item = ItemOf(request, scene, member, name, crews);
-        if (item.Family == nameof(GearFamily.Shelter) && item.Seats == 0)
+        if (item.Family is nameof(GearFamily.Shelter) or nameof(GearFamily.Vehicle) && item.Seats == 0)
         {
             return TripChange.Refuse($"How many sit in {Quoting.Quote(name)}? Give seats, such as seats:4.");
         }
 
         var count = request.GetOr(options.Count, 1);
-        var others = scene.Trip.Roster.Items.Where(one => one.Number != item.Number);
-        var trip = scene.Trip with { Roster = scene.Trip.Roster with { Items = count == 0 ? [.. others] : [.. others, item with { Count = count }] } };
+        var roster = scene.Trip.Roster;
+        var trip = scene.Trip with
+        {
+            Roster = count == 0 ? roster.Without(item) : roster with { Items = [.. roster.Items.Where(one => one.Number != item.Number), item with { Count = count }] },
+        };
         return TripChange.To(trip, changed => TripCard.Of(
             changed, request, count == 0 ? $"{member.Name} does not bring {changed.GearOf(item).Name}" : $"{member.Name} brings {TripWords.Count(count, changed.GearOf(item).Name)}"));
     }

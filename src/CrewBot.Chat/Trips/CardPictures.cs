@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Rigs;
 using CrewBot.Core.Pictures;
 
 namespace CrewBot.Chat.Trips;
@@ -18,6 +19,6 @@ internal static class CardPictures
 
     private static CardSection Section(string line) =>
         line.IndexOf(": ", StringComparison.Ordinal) is var colon and > 0 and <= LongestHeading
-            ? new(line[..colon], [line[(colon + 2)..]])
+            ? new(line[..colon], [RigWords.Sentence(line[(colon + 2)..])]) { IsBad = line[..colon] is PocketCard.BadIce or PocketCard.Missing }
             : new("", [line]);
 }

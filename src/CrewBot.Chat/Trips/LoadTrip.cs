@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Ice;
+using CrewBot.Chat.Rigs;
 using CrewBot.Core.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
@@ -76,8 +77,8 @@ public sealed class LoadTrip(TripOptions options, TripDesk desk) : ICommandHandl
         { Blocking: [var bad, ..] } => $"Bad news #{bad.Number} stands there: stay off until it is closed.",
         { Least: { } least, Governing: { } governing } =>
             $"Measured there: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}.",
-        { Why: { } why } => $"Measured there: {why.ToString(request.Show)}.",
-        _ => "Measured there: nothing, so no answer.",
+        { Why: { } why } => $"{RigWords.Sentence(why.ToString(request.Show))}.",
+        _ => "No answer: nothing was measured there.",
     };
 
     private static string Spacing(Request request, IceStanding standing) => standing.Least is { } least

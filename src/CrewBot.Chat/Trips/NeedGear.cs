@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
+using CrewBot.Core.Trips;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
 
@@ -28,7 +29,7 @@ public sealed class NeedGear(TripOptions options, TripDesk desk, TradeKnowledge 
             : desk.ReadAsync(request, scene => Show(request, scene), cancellationToken);
     }
 
-    private static Reply Show(Request request, TripScene scene)
+    private Reply Show(Request request, TripScene scene)
     {
         var missing = scene.Missing.ToList();
         return new Reply
@@ -36,22 +37,34 @@ public sealed class NeedGear(TripOptions options, TripDesk desk, TradeKnowledge 
             Headline = missing.Count == 0 ? $"Trip {scene.Trip.Number} needs nothing more" : $"Trip {scene.Trip.Number} still needs {TripCard.Missing(scene)}",
             Lines =
             [
-                .. missing.Where(need => need.Rule.IsSafety).Select(need => $"{need.Rule.Name}: {need.Rule.Why}"),
-                .. missing.Where(need => !need.Rule.IsSafety).Select(need => $"{need.Rule.Name}: {need.Rule.Why} /trip need waive:{need.Rule.Key} if you answer for going without."),
+                .. missing.GroupBy(need => need.Working.ToString(request.Show)).Select(same => $"{string.Join(", ", same.Select(need => need.Rule.Name))}: {same.Key}."),
+                .. Without(scene),
+                .. missing.Any(need => !need.Rule.IsSafety) ? (string[])[WaiveLine(missing)] : [],
             ],
             Reasons =
             [
-                .. scene.Needs.Select(need => $"{need.Rule.Name}: {need.Working.ToString(request.Show)}."),
-                .. scene.Trip.Roster.Waivers.Select(waiver => $"{waiver.Need}: waived by {scene.NameOf(waiver.MemberId)}."),
+                .. missing.Select(need => $"{need.Rule.Name}: {need.Rule.Why}"),
+                .. scene.Needs.Where(need => missing.All(one => one.Rule != need.Rule)).Select(need => $"{need.Rule.Name}: {need.Working.ToString(request.Show)}."),
             ],
-            Actions =
-            [
-                .. missing.Where(need => Claimed.Contains(need.Rule.Key)).Take(4).Select(need => new ReplyAction(
-                    $"Mine: {need.Rule.Name}", ActionKind.Run, "trip need",
-                    new Dictionary<string, string>(TripCard.Options(scene)) { ["mine"] = need.Rule.Key })),
-                new ReplyAction("Why", ActionKind.Why, request.Path, request.Written),
-            ],
+            Actions = [.. missing.Select(need => Mine(scene, need.Rule)), new ReplyAction("Why", ActionKind.Why, request.Path, request.Written)],
+            Choices = missing.Any(need => !need.Rule.IsSafety)
+                ? [ReplyChoice.Of("Go without, with my name on it", "trip need", TripCard.Options(scene), options.Waive, missing.Where(need => !need.Rule.IsSafety).Select(need => (need.Rule.Name, need.Rule.Key)))]
+                : [],
         };
+    }
+
+    // Whoever has a shelter or a vehicle says which, for its seats count.
+    private ReplyAction Mine(TripScene scene, NeedRule rule) => Claimed.Contains(rule.Key)
+        ? new ReplyAction($"Mine: {rule.Name}", ActionKind.Run, "trip need", new Dictionary<string, string>(TripCard.Options(scene)) { [options.Mine.Name] = rule.Key })
+        : new ReplyAction($"Mine: {rule.Name}", ActionKind.Run, "trip bring", TripCard.Options(scene));
+
+    private static IEnumerable<string> Without(TripScene scene) => scene.Trip.Roster.Waivers.Count == 0 ? [] :
+        [$"Going without: {string.Join(", ", scene.Trip.Roster.Waivers.Select(waiver => $"{scene.Knowledge.Needs[waiver.Need].Name} ({scene.NameOf(waiver.MemberId)} answers for it)"))}."];
+
+    private static string WaiveLine(IEnumerable<Need> missing)
+    {
+        var keys = missing.Where(need => !need.Rule.IsSafety).Select(need => need.Rule.Key).ToList();
+        return $"To go without, with your name on it: /trip need waive:{keys[0]}{(keys.Count > 1 ? $" (or {string.Join(", ", keys.Skip(1))})" : "")}. Safety kit can be waived by nobody.";
     }
 
     // Changes come one after the other: whoever is second finds the thing taken.

@@ -20,6 +20,5 @@ public sealed class PackTrip(TripOptions options, TripDesk desk, RigPlanner plan
     private static Reply WithPicture(Reply card, Request request) => card with
     {
         Pictures = [Picture.Of("pocket-card", request, () => CardPictures.Of(card))],
-        Actions = [ReplyAction.Picture(request), .. card.Actions],
     };
 }

@@ -12,6 +12,10 @@ namespace CrewBot.Chat.Trips;
 /// <summary>What one person needs to know without a signal, on one screen.</summary>
 internal static class PocketCard
 {
+    /// <summary>How the lines begin that are bad news.</summary>
+    public const string BadIce = "BAD ICE";
+    public const string Missing = "Missing";
+
     private static readonly Temperature UnderIce = Temperature.FromDegreesCelsius(4);
     private static readonly Length UsualHole = Length.FromInches(8);
 
@@ -27,8 +31,8 @@ internal static class PocketCard
             Lines =
             [
                 $"{TurnBack(scene, zone)}.",
-                $"With you: {Brought(scene, party)}.{(missing.Length == 0 ? "" : $" Nobody brings {missing}: do not go out without.")}",
-                .. Seat(scene, party),
+                $"With you: {Brought(scene, party)}{Seat(scene, party)}.",
+                .. missing.Length == 0 ? [] : (string[])[$"{Missing}: {missing}. Nobody brings them: do not go out without."],
                 .. Rig(scene, planner, show),
                 Ice(scene, request, show),
 
@@ -38,6 +42,7 @@ internal static class PocketCard
                 $"Emergency: {scene.Contacts.EmergencyNumber}. Say: {scene.Water}{(trip.Place is { } meet ? $", {meet}" : "")}, how many, what happened.",
             ],
             Cautions = ["No ice is safe ice. Turn back at the first doubt."],
+            Actions = [new ReplyAction("Picture", ActionKind.Picture, "trip pack", TripCard.Options(scene))],
         };
     }
 
@@ -52,9 +57,10 @@ internal static class PocketCard
             $"{filed.Entry.Spot ?? "somewhere, a partner crew does not share the spot"}, {IceWords.Against(filed.Entry.Page.Hazards)}, by {IceSheet.Source(filed)}, {DayTime.Show(filed.Entry.MeasuredAt ?? filed.Entry.FiledAt, zone)}";
         var bad = string.Join("; ", scene.Ice.Open.Take(2).Select(Of).Concat(scene.Ice.Partners.Take(1).Select(OfPartner)));
         var newest = scene.Ice.Today.FirstOrDefault(filed => scene.Ice.Open.All(one => one.Number != filed.Number));
-        return (bad.Length > 0 ? $"BAD ICE: {bad}. " : "") + (newest is null
-            ? "Ice: the board has no fresh measurement. Measure on the way out and where you stand."
-            : $"Ice: {Of(newest)}. Metres away or a day later it says nothing: measure where you stand.");
+        var fresh = newest is null
+            ? $"{(bad.Length > 0 ? "No other" : "the board has no")} fresh measurement. Measure on the way out and where you stand."
+            : $"{(bad.Length > 0 ? "Elsewhere: " : "")}{Of(newest)}. Metres away or a day later it says nothing: measure where you stand.";
+        return bad.Length > 0 ? $"{BadIce}: {bad}. {fresh}" : $"Ice: {fresh}";
     }
 
     private static string TurnBack(TripScene scene, TimeZoneInfo zone)
@@ -71,8 +77,8 @@ internal static class PocketCard
         return items.Count == 0 ? "nothing on the list; /trip bring" : string.Join(", ", items);
     }
 
-    private static IEnumerable<string> Seat(TripScene scene, TripParty party) =>
-        scene.SeatOf(party) is { } shelter ? [$"You sit in {shelter}."] : [];
+    private static string Seat(TripScene scene, TripParty party) =>
+        scene.SeatOf(party) is { } shelter ? $"; you sit in {shelter}" : "";
 
     private static IEnumerable<string> Rig(TripScene scene, RigPlanner planner, Showing show)
     {

@@ -7,7 +7,7 @@ namespace CrewBot.Chat.Trips;
 /// <summary>Answers <c>/trip seats</c>: who sits where. Those who were told before move as little as can be.</summary>
 public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandler
 {
-    private const int MostLines = 7;
+    private const int MostLines = 5;
 
     public CommandInfo Info { get; } = new(
         "trip seats", "Who sits in which shelter, and which shelters to haul", "/trip seats trip:1", [options.Trip, options.Look])
@@ -22,7 +22,7 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
     private Reply Look(Request request, TripScene scene)
     {
         var seated = Seat(request, scene);
-        return seated.Refusal is { } refusal ? Reply.Refuse(refusal) : seated.Answer!(scene);
+        return seated.Refusal ?? seated.Answer!(scene);
     }
 
     private TripChange Seat(Request request, TripScene scene)
@@ -46,7 +46,13 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
     private Reply Answer(Request request, TripScene scene, SeatingAsk ask, SeatingPlan plan) => new()
     {
         Headline = $"Seats for {TripWords.Count(ask.People.Count, "people")} in {TripWords.Count(plan.Hauled.Count, "shelter")}{Home(ask, plan)}",
-        Lines = [.. Tables(ask, plan).Take(MostLines), .. IsTold(scene, plan) ? Moved(ask, plan) : ["Not told yet: /trip seats tells it."]],
+        Lines =
+        [
+            .. Tables(ask, plan).Take(MostLines),
+            .. plan.Hauled.Count > MostLines ? (string[])[$"…and {TripWords.Count(plan.Hauled.Count - MostLines, "more shelter")}: Why shows them."] : [],
+            .. Against(ask, plan),
+            .. IsTold(scene, plan) ? Moved(ask, plan) : ["Not told yet: /trip seats tells it."],
+        ],
         Figures =
         [
             TripFigures.People.Of(ask.People.Count), TripFigures.Shelters.Of(plan.Hauled.Count),
@@ -55,8 +61,7 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
         Reasons =
         [
             .. Tables(ask, plan).Skip(MostLines),
-            .. plan.Unmet.Select(wish => $"Not met: {Name(ask, wish.One)} {(wish.IsApart ? "apart from" : "with")} {Name(ask, wish.Other)}."),
-            .. plan.InSmoke.Select(key => $"{Name(ask, key)} sits with a smoker: ask them to smoke outside."),
+            .. plan.Unmet.Select(wish => $"Not met: {Wish(ask, wish)}."),
             plan.IsOptimal
                 ? "No seating is better: first as few moves as possible, then wishes, smoke-free air, and shelters to haul."
                 : $"Good, not proven best: at best {plan.Bound.Unmet} wishes unmet and {TripWords.Count(plan.Bound.Hauled, "shelter")}.",
@@ -82,7 +87,7 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
 
     private static SeatingPicture Pictured(SeatingAsk ask, SeatingPlan plan)
     {
-        var title = $"Seats for {TripWords.Count(ask.People.Count, "people")}";
+        var title = $"Seats for {TripWords.Count(ask.People.Count, "people")} in {TripWords.Count(plan.Hauled.Count, "shelter")}";
         return new($"{title}. {string.Join(" ", Tables(ask, plan))}", title, [.. plan.Hauled.Select(key =>
         {
             var shelter = ask.Shelters.First(one => one.Key == key);
@@ -97,8 +102,26 @@ public sealed class SeatTrip(TripOptions options, TripDesk desk) : ICommandHandl
         return $"{offered.Name} ({inside.Count} of {offered.Seats}): {string.Join(", ", inside.GroupBy(name => name).Select(same => same.Count() == 1 ? same.Key : $"{same.Key} ×{same.Count()}"))}.";
     });
 
+    // Who asked for something else reads it here, not only under Why.
+    private static IEnumerable<string> Against(SeatingAsk ask, SeatingPlan plan)
+    {
+        var smoke = plan.InSmoke.Select(key => Name(ask, key)).Distinct().ToList();
+        if (plan.Unmet.Count > 0)
+        {
+            yield return plan.Unmet.Count == 1 ? $"Not met: {Wish(ask, plan.Unmet[0])}." : $"{plan.Unmet.Count} wishes are not met: Why shows them.";
+        }
+
+        if (smoke.Count > 0)
+        {
+            yield return $"With a smoker: {string.Join(", ", smoke)}. Ask them to smoke outside.";
+        }
+    }
+
+    private static string Wish(SeatingAsk ask, SeatingWish wish) =>
+        $"{Name(ask, wish.One)} {(wish.IsApart ? "apart from" : "with")} {Name(ask, wish.Other)}";
+
     private static string Home(SeatingAsk ask, SeatingPlan plan) => ask.Shelters.Count - plan.Hauled.Count is var home and > 0
-        ? $"; {home} can stay at home"
+        ? $"; {TripWords.Count(home, "more shelter")} can stay at home"
         : "";
 
     private static IEnumerable<string> Moved(SeatingAsk ask, SeatingPlan plan) => plan.Moved.Count == 0 ? [] :

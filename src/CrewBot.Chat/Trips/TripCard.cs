@@ -61,7 +61,6 @@ internal static class TripCard
 
     public static string Missing(Need need) => need.Rule.Key switch
     {
-        "picks" => $"{TripWords.Count(need.Missing, "pair")} of ice picks",
         "seats" => TripWords.Count(need.Missing, "seat"),
         "drive" => TripWords.Count(need.Missing, "vehicle seat"),
         "sled" => TripWords.Count(need.Missing, "sled"),

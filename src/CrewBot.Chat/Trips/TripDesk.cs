@@ -43,7 +43,7 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
             var changed = await change(scene, member, session);
             if (changed.Refusal is { } refusal)
             {
-                return Reply.Refuse(refusal);
+                return refusal;
             }
 
             await new TripRepository(session).SaveAsync(changed.Trip!);
@@ -58,6 +58,22 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
         foreach (var trip in await new TripRepository(session).ComingAsync(waterId, request.At))
         {
             await posts.KeepAsync(session, await SceneOfAsync(trip, session, request.At), request);
+        }
+    }
+
+    /// <summary>Somebody is gone for good: they come on no trip any more, but for one where they have gone onto the ice.</summary>
+    public async Task ForgetAsync(Request request, CrewSession session, long member)
+    {
+        var trips = new TripRepository(session);
+        foreach (var trip in await trips.UnfinishedAsync(request.At - TripRules.StillUnderWay))
+        {
+            var party = trip.Roster.Parties.FirstOrDefault(party => party.MemberId == member);
+            if (party is { OutAt: null } || (party is null && trip.Roster.Waivers.Any(waiver => waiver.MemberId == member)))
+            {
+                var rest = trip with { Roster = trip.Roster.Without(member) };
+                await trips.SaveAsync(rest);
+                await posts.KeepAsync(session, await SceneOfAsync(rest, session, request.At), request);
+            }
         }
     }
 

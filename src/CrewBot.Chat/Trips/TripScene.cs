@@ -84,6 +84,9 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
         return $"{NameOf(item.MemberId)}'s {GearOf(item).Name}";
     }
 
+    /// <summary>Whether the key of a seat is somebody's, or of who comes with them.</summary>
+    public static bool IsOf(string key, long member) => key == KeyOf(member) || key.StartsWith($"{KeyOf(member)}+", StringComparison.Ordinal);
+
     private IEnumerable<Sitter> SittersOf(TripParty party)
     {
         var name = NameOf(party.MemberId);
@@ -112,7 +115,8 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
             : [];
     }
 
-    private static string Prefix(TripItem item) => string.Create(CultureInfo.InvariantCulture, $"i{item.Number}.");
+    /// <summary>What the keys of a thing's shelters begin with.</summary>
+    public static string Prefix(TripItem item) => string.Create(CultureInfo.InvariantCulture, $"i{item.Number}.");
 
     private static string KeyOf(TripParty party) => KeyOf(party.MemberId);
 

@@ -18,11 +18,12 @@ internal static class TripWords
 
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 
-    /// <summary>"1 seat", "3 seats", "2 people", "2 children".</summary>
+    /// <summary>"1 seat", "3 seats", "2 people", "2 children", "2 pairs of ice picks".</summary>
     public static string Count(int number, string noun) => noun switch
     {
         "people" => Counted.Of(number, "person", "people"),
         "child" => Counted.Of(number, "child", "children"),
+        "ice picks" => $"{Counted.Of(number, "pair")} of ice picks",
         _ when noun.EndsWith('s') => Counted.Of(number, noun, noun),
         _ => Counted.Of(number, noun),
     };

@@ -9,4 +9,14 @@ namespace CrewBot.Core.Pictures;
 /// <param name="Caution">What to beware of; it is part of the picture, which travels without the words beside it.</param>
 public sealed record IceBoardPicture(
     string AlternativeText, string Title, IReadOnlyList<IceSpot> Spots, IReadOnlyList<RequiredIce> Required, TimeAxis Time, string Caution)
-    : PictureData(AlternativeText);
+    : PictureData(AlternativeText)
+{
+    /// <summary>What a bar stands for.</summary>
+    public required string Reading { get; init; }
+
+    /// <summary>What there is beyond the spots that are shown; empty for nothing.</summary>
+    public string Beyond { get; init; } = "";
+
+    /// <summary>Whose rules the bars and the lines follow.</summary>
+    public required string Sources { get; init; }
+}

@@ -6,4 +6,8 @@ namespace CrewBot.Core.Pictures;
 /// <param name="At">When it was measured.</param>
 /// <param name="Thickness">How thick; zero for open water.</param>
 /// <param name="Sign">What kind of ice, which decides its sign.</param>
-public sealed record ReportedIce(DateTimeOffset At, Length Thickness, IceSign Sign);
+public sealed record ReportedIce(DateTimeOffset At, Length Thickness, IceSign Sign)
+{
+    /// <summary>Too old to say anything of the ice now, or nobody said when: its sign is hollow.</summary>
+    public bool IsOld { get; init; }
+}

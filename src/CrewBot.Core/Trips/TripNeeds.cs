@@ -37,7 +37,7 @@ public static class TripNeeds
         var offered = Pieces(brought, rule.Family);
         return new Need(rule, needed, offered, rule.Per == 1
             ? (FormattableString)$"{people} people, one each: {needed}; {offered} brought"
-            : $"{people} people ÷ {rule.Per} each, rounded up: {needed}; {offered} brought");
+            : $"{people} people ÷ {rule.Per}, rounded up: {needed}; {offered} brought");
     }
 
     private static Need Seats(NeedRule rule, int people, IEnumerable<BroughtGear> brought)
@@ -54,7 +54,7 @@ public static class TripNeeds
         var heaters = Pieces(brought, GearFamily.Heater);
         var needed = RoundUp(heaters, rule.Per);
         var offered = Pieces(brought, rule.Family);
-        return new Need(rule, needed, offered, $"{heaters} heaters, a shelter each: {needed}; {offered} brought");
+        return new Need(rule, needed, offered, $"{heaters} {(heaters == 1 ? "heater" : "heaters")}, a shelter each: {needed}; {offered} brought");
     }
 
     private static Need Load(NeedRule rule, IReadOnlyCollection<BroughtGear> brought)

@@ -20,7 +20,7 @@ internal sealed class CardWriter(ButtonRows buttons)
     {
         if (reply.Problem is { } problem)
         {
-            return Plain(problem);
+            return Plain(problem, buttons.Of(reply, CardPurpose.Answer));
         }
 
         purpose = Possible(purpose, reply);
@@ -42,8 +42,10 @@ internal sealed class CardWriter(ButtonRows buttons)
     }
 
     /// <summary>One private line that is no answer.</summary>
-    public static Card Plain(string line) => new(
-        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, []), IsPrivate: true, IsProblem: true);
+    public static Card Plain(string line) => Plain(line, []);
+
+    private static Card Plain(string line, IReadOnlyList<Component> rows) => new(
+        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, rows), IsPrivate: true, IsProblem: true);
 
     // Where nothing could be drawn, the words are what there is.
     private static CardPurpose Possible(CardPurpose purpose, Reply reply) => purpose switch

@@ -18,11 +18,16 @@ internal static class CardSheet
         foreach (var section in picture.Sections)
         {
             sheet.Stroke(Sheet.Margin, top + 4, Sheet.Width - Sheet.Margin, top + 4, 2, Ink.Rule);
-            top = sheet.Write(section.Heading, Sheet.Margin, top + 16, Width, Sheet.PlainText, Weight.SemiBold, Ink.Accent) + (section.Heading.Length > 0 ? 4 : 0);
+            top = Heading(sheet, section, top + 16);
+            var indent = section.Lines.Count > 1 ? Indent : 0;
             foreach (var line in section.Lines)
             {
-                sheet.Add(new ShapeMark(Charts.Markers.Disc, Sheet.Margin + 8, top + (Sheet.PlainText * Lettering.LineHeight / 2), 0.45f, Ink.Quiet));
-                top = sheet.Write(line, Sheet.Margin + Indent, top, Width - Indent, Sheet.PlainText) + 6;
+                if (indent > 0)
+                {
+                    sheet.Add(new ShapeMark(Charts.Markers.Disc, Sheet.Margin + 8, top + (Sheet.PlainText * Lettering.LineHeight / 2), 0.45f, Ink.Quiet));
+                }
+
+                top = sheet.Write(line, Sheet.Margin + indent, top, Width - indent, Sheet.PlainText) + 6;
             }
 
             top += 10;
@@ -31,4 +36,8 @@ internal static class CardSheet
         sheet.Height = Cautions.Draw(sheet, picture.Caution, top + 8) + Sheet.Margin;
         return sheet;
     }
+
+    private static float Heading(Sheet sheet, CardSection section, float top) => section.IsBad
+        ? Cautions.Draw(sheet, section.Heading, top) + 4
+        : sheet.Write(section.Heading, Sheet.Margin, top, Width, Sheet.PlainText, Weight.SemiBold, Ink.Accent) + (section.Heading.Length > 0 ? 4 : 0);
 }

@@ -52,7 +52,7 @@ internal static class HeldTables
         {
             Column = "planned_by",
         },
-        // That they are on the ice stays: whoever looks for them needs it.
+        // That they are on the ice stays: whoever looks for them needs it. Off trips to come they are taken as if they had never answered.
         new("trip", "answers to trips", $"""
             UPDATE trip SET roster = json_set(roster,
                 '$.roster.parties', (

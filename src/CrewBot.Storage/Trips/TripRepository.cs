@@ -34,6 +34,11 @@ public sealed class TripRepository(CrewSession session)
         ORDER BY meet_at_ms, number
         """;
 
+    private const string UnfinishedSql = $"""
+        SELECT {Columns} FROM trip WHERE crew_id = @CrewId AND return_at_ms >= @FromMs AND is_cancelled = 0
+        ORDER BY meet_at_ms, number
+        """;
+
     private const string FindOwnSql = """
         SELECT item.value FROM trip, json_each(trip.roster, '$.roster.items') item
         WHERE trip.crew_id = @CrewId AND json_extract(item.value, '$.family') IS NOT NULL
@@ -71,6 +76,13 @@ public sealed class TripRepository(CrewSession session)
     public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>
     [
         .. (await session.QueryAsync(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
+            .Select(row => Of(row)!),
+    ];
+
+    /// <summary>The trips that are not cancelled and whose return lies at an instant or later.</summary>
+    public async Task<IReadOnlyList<Trip>> UnfinishedAsync(DateTimeOffset from) =>
+    [
+        .. (await session.QueryAsync(UnfinishedSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
             .Select(row => Of(row)!),
     ];
 

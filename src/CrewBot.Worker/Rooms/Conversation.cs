@@ -7,6 +7,7 @@ namespace CrewBot.Worker.Rooms;
 internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher, IPictureDrawer drawer, Caller caller, TimeProvider clock)
 {
     private Reply _last = new();
+    private Reply _offering = new();
 
     /// <summary>Whether the pictures of every answer are drawn, or only when somebody asks for them.</summary>
     public bool DrawsAll { get; set; }
@@ -63,6 +64,12 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             _last = reply;
         }
 
+        // A refusal may offer what could be done instead; why, share and pictures stay with the last answer.
+        if (reply.Problem is null || Offers(reply).Any())
+        {
+            _offering = reply;
+        }
+
         return DrawsAll ? await drawer.IllustrateAsync(reply, cancellationToken) : reply;
     }
 
@@ -71,8 +78,8 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
 
     private ReplyAction? PressedBy(string said) =>
         int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? Offers(_last).ElementAtOrDefault(number - 1)
-            : Offers(_last).FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
+            ? Offers(_offering).ElementAtOrDefault(number - 1)
+            : Offers(_offering).FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
 
     private async Task<Reply> PressAsync(ReplyAction action, CancellationToken cancellationToken) => action.Kind switch
     {

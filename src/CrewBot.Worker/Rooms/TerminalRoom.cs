@@ -98,7 +98,7 @@ internal sealed class TerminalRoom(
         }
         else if (surroundings.InputIsTerminal)
         {
-            renderer.Refuse(problem);
+            renderer.Refuse(reply);
         }
         else
         {

@@ -50,6 +50,42 @@ public sealed class IceBoardPicturesTests : IAsyncDisposable
         Assert.Equal([IceSign.Unsound, IceSign.Clear], spots[1].Reports.Select(report => report.Sign));
         Assert.Equal(Length.Zero, spots[1].Reports[0].Thickness, (one, other) => one.Equals(other, Length.FromMillimeters(1e-6)));
         Assert.Equal(IceSign.Unsound, Assert.Single(spots[0].Reports).Sign);
+        Assert.Equal([true, true, false], spots.Select(spot => spot.IsBad));
+    }
+
+    [Fact]
+    public async Task Picture_BadNewsThatStands_BeginsTheCautionAndIsCountedWhereThereIsNoRoom()
+    {
+        for (var spot = 0; spot < 7; spot++)
+        {
+            await ReportAsync($"spot:\"bay {spot}\" hazard:\"open water\"");
+        }
+
+        var picture = await PictureAsync();
+
+        Assert.StartsWith("Stay off, and tell others. No ice is safe ice.", picture.Caution, StringComparison.Ordinal);
+        Assert.Equal("And 2 more spots, 2 of them to stay off. ", picture.Beyond);
+        Assert.Contains("No ice is safe ice", picture.AlternativeText, StringComparison.Ordinal);
+    }
+
+    // A measurement is good for a day, and for no time at all when nobody said when it was made.
+    [Fact]
+    public async Task Picture_ReportOlderThanADayOrOfNoTime_IsOld()
+    {
+        await ReportAsync("spot:\"north bay\" clear:7in when:\"30 h ago\"");
+        await ReportAsync("spot:\"north bay\" clear:8in");
+
+        Assert.Equal([true, false], Assert.Single((await PictureAsync()).Spots).Reports.Select(report => report.IsOld));
+    }
+
+    [Fact]
+    public async Task Picture_BadNewsOfTheSeasonThatWasClosed_IsStillTold()
+    {
+        await ReportAsync("spot:\"south point\" hazard:\"broke through\"");
+        await ReportAsync("spot:\"south point\" clear:8in");
+        Assert.Null((await _room.SayAsync("/ice close report:1 measured:2 reason:\"drilled all round the old hole\"")).Problem);
+
+        Assert.Contains("Bad news closed this season: #1 south point", (await PictureAsync()).Beyond, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -73,13 +109,13 @@ public sealed class IceBoardPicturesTests : IAsyncDisposable
         // 4 in Minnesota DNR; 6 in on foot and 10 in for a group, New Hampshire Fish and Game.
         var usual = await PictureAsync();
         Assert.Equal(["stay off below 4 in", "one on foot 6 in", "a group, a sled 10 in"], usual.Required.Select(line => line.Label));
-        Assert.Contains("New Hampshire Fish and Game", usual.Caution, StringComparison.Ordinal);
+        Assert.Contains("New Hampshire Fish and Game", usual.Sources, StringComparison.Ordinal);
         Assert.Contains("No ice is safe", usual.Caution, StringComparison.Ordinal);
 
         await _room.SayAsync("/ice rules load:\"on foot\" thickness:8in reference:\"town notice of 2 Jan 2027\"");
         var stricter = await PictureAsync();
         Assert.Equal("one on foot 8 in", stricter.Required[1].Label);
-        Assert.Contains("town notice of 2 Jan 2027", stricter.Caution, StringComparison.Ordinal);
+        Assert.Contains("town notice of 2 Jan 2027", stricter.Sources, StringComparison.Ordinal);
     }
 
     // A platform's description of a file takes 1024 characters.
@@ -94,7 +130,7 @@ public sealed class IceBoardPicturesTests : IAsyncDisposable
         var picture = await PictureAsync();
 
         Assert.Equal(5, picture.Spots.Count);
-        Assert.Contains("And 7 more spots.", picture.Caution, StringComparison.Ordinal);
+        Assert.Contains("And 7 more spots.", picture.Beyond, StringComparison.Ordinal);
         Assert.InRange(picture.AlternativeText.Length, 1, 1024);
     }
 

@@ -68,8 +68,9 @@ public sealed class TripDayFrameTests : IAsyncDisposable
 
         Assert.True(card.Lines.Count <= 8);
         Assert.StartsWith("Lines up 15:00, off the ice 16:00; dark from 17:3", card.Lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("With you: 1 hub.", card.Lines[1], StringComparison.Ordinal);
-        Assert.Contains("You sit in Ana's hub.", card.Lines);
+        Assert.Equal("With you: 1 hub; you sit in Ana's hub.", card.Lines[1]);
+        Assert.StartsWith("Missing: 1 pair of ice picks,", card.Lines[2], StringComparison.Ordinal);
+        Assert.EndsWith("Nobody brings them: do not go out without.", card.Lines[2], StringComparison.Ordinal);
         Assert.Contains(card.Lines, line => line.StartsWith("Walleye: ", StringComparison.Ordinal));
         Assert.Contains(card.Lines, line => line.StartsWith("Emergency: 112.", StringComparison.Ordinal));
     }

@@ -126,7 +126,7 @@ public sealed class TripTests : IAsyncDisposable
         var offer = await _room.SayAsync("trip bring");
 
         Assert.Equal(4, offer.Actions.Count);
-        Assert.Equal(25, offer.Choices.Single().Choices.Count);
+        Assert.Equal([16, 15], offer.Choices.Select(list => list.Choices.Count));
         foreach (var action in offer.Actions)
         {
             Assert.Null((await _room.SayAsync(action.Command)).Problem);
@@ -134,6 +134,59 @@ public sealed class TripTests : IAsyncDisposable
 
         var brought = (await _room.SayAsync("trip show")).Lines.Single(line => line.StartsWith("Brought:", StringComparison.Ordinal));
         Assert.Equal("Brought: 1 hub, 1 small heater, 1 wide hand auger, 1 shelter for 7.", brought);
+    }
+
+    // The next thing that is brought gets the number of the one that was taken back.
+    [Fact]
+    public async Task Bring_ShelterIsTakenBack_NobodyIsToldToSitInTheNextThing()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip bring item:hub");
+        await _room.SayAsync("trip seats");
+        await _room.SayAsync("trip bring item:hub count:0");
+        await _room.SayAsync("trip bring item:cabin");
+
+        Assert.DoesNotContain((await _room.SayAsync("trip pack")).Lines, line => line.Contains("you sit in", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Bring_UnknownGear_OffersTheNearestAndToAddItAsOnesOwn()
+    {
+        await PlanAsync();
+
+        var refusal = await _room.SayAsync("trip bring item:\"ice shanty\"");
+
+        Assert.Contains("item:\"ice shanty\" as:shelter seats:4", refusal.Problem, StringComparison.Ordinal);
+        var shelter = refusal.Actions.Single(action => action.Label == "My own shelter");
+        Assert.Equal((ActionKind.Form, "/trip bring trip:1 item:\"ice shanty\" as:shelter"), (shelter.Kind, shelter.Command));
+        Assert.Equal(["seats", "weight"], shelter.Fields);
+        Assert.Equal("Ana brings 1 ice shanty", (await _room.SayAsync($"{shelter.Command} seats:3")).Headline);
+        foreach (var action in refusal.Actions.Where(action => action.Kind == ActionKind.Run).Concat(refusal.Choices.Single().Choices))
+        {
+            Assert.Null((await _room.SayAsync(action.Command)).Problem);
+        }
+    }
+
+    [Fact]
+    public async Task Need_EverythingIsMissing_ShowsItsArithmeticWithAButtonEach()
+    {
+        await PlanAsync();
+        await _room.SayAsync("trip join answer:in party:13", "Bo");
+        await _room.SayAsync("trip bring item:cabin", "Bo");
+        await _room.SayAsync("trip bring item:\"small heater\"", "Bo");
+
+        var need = await _room.SayAsync("trip need");
+
+        Assert.True(need.Lines.Count <= 8);
+        Assert.Contains("throw rope, spud bar, first-aid kit: 14 people ÷ 8, rounded up: 2; 0 brought.", need.Lines);
+        Assert.Contains("CO alarm: 1 heater, a shelter each: 1; 0 brought.", need.Lines);
+        Assert.Equal(9, need.Actions.Count(action => action.Label.StartsWith("Mine: ", StringComparison.Ordinal)));
+        foreach (var action in need.Actions.Where(action => action.Kind == ActionKind.Run).Concat(need.Choices.Single().Choices))
+        {
+            Assert.Null((await _room.SayAsync(action.Command)).Problem);
+        }
+
+        Assert.Contains("Going without: seats under cover (Ana answers for it)", string.Join(' ', (await _room.SayAsync("trip need")).Lines), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -322,7 +375,7 @@ public sealed class TripTests : IAsyncDisposable
         var reply = await _room.SayAsync("trip load");
 
         Assert.Equal(240, reply.Figures.Single(figure => figure.Key == "trip.load").Value, tolerance: 1e-9);
-        Assert.Contains(reply.Lines, line => line.StartsWith("Measured there: no measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
         Assert.DoesNotContain(reply.Lines.Append(reply.Headline), line => line.Contains(" in ", StringComparison.Ordinal) && line.Contains("cm", StringComparison.Ordinal));
     }
 
@@ -341,7 +394,7 @@ public sealed class TripTests : IAsyncDisposable
 
         Assert.Contains(thin.Lines, line => line.StartsWith("Measured there: least 5 in", StringComparison.Ordinal));
         Assert.Contains(thin.Lines, line => line.Contains("LESS was measured", StringComparison.Ordinal));
-        Assert.Contains(elsewhere.Lines, line => line.StartsWith("Measured there: no measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(elsewhere.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
         Assert.DoesNotContain(elsewhere.Lines, line => line.Contains("ask for", StringComparison.Ordinal));
     }
 

@@ -103,6 +103,15 @@ public sealed class CardWriterTests : IDisposable
         Assert.True(card.IsPrivate);
     }
 
+    [Fact]
+    public void Write_RefusalThatOffersSomething_HasItsButtons()
+    {
+        var card = _writer.Write(Reply.Refuse("'shanty' is not known.") with { Actions = [ActionOf(4, "instead")] }, CardPurpose.Answer);
+
+        Assert.True(card.IsProblem);
+        Assert.Equal("No. 4 instead", Assert.Single(Assert.Single(card.Body.Components!).Components!).Label);
+    }
+
     private static ReplyAction ActionOf(int number, string label)
     {
         var options = new Dictionary<string, string> { ["word"] = $"{number}" };

@@ -50,7 +50,9 @@ internal static class Commands
         public CommandInfo Info { get; } = new("rig drop", "How long a lure takes down", "/rig drop mood:neutral", [Mood]);
 
         public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-            Task.FromResult(new Reply { Headline = $"Asked at {request.At:O} as {request.Id} by {request.Caller.Member}" });
+            Task.FromResult(request.GetOr(Mood, "0") == "+"
+                ? Reply.Refuse("Not in that mood.") with { Actions = [new("Neutral then", ActionKind.Run, "rig drop", new Dictionary<string, string> { ["mood"] = "neutral" })] }
+                : new Reply { Headline = $"Asked at {request.At:O} as {request.Id} by {request.Caller.Member}" });
     }
 
     private sealed class FewWords : Shorthand

@@ -90,6 +90,18 @@ public sealed class ConversationTests
         Assert.StartsWith("northern pike", (await SayAsync("1")).Headline, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("1")]
+    [InlineData("neutral then")]
+    public async Task AnswerAsync_RefusalThatOffersSomething_ItsButtonsWorkAndWhyStaysWithTheAnswer(string pressed)
+    {
+        await SayAsync("walleye");
+        Assert.Equal("Not in that mood.", (await SayAsync("/rig drop mood:positive")).Problem);
+
+        Assert.Contains("Spoon: it calls from afar.", (await SayAsync("why")).Lines);
+        Assert.StartsWith("Asked at", (await SayAsync(pressed)).Headline, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task AnswerAsync_PictureIsPressed_DrawsItWithoutTheWordsAgain()
     {

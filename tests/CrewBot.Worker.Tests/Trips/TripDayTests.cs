@@ -121,7 +121,7 @@ public sealed class TripDayTests : IDisposable
         var reply = await _station.SayAsync(time, who, said);
         if (reply.Problem is { } problem)
         {
-            _renderer.Refuse(problem);
+            _renderer.Refuse(Reply.Refuse(problem));
         }
         else
         {

@@ -38,8 +38,12 @@ internal sealed partial class ReplyRenderer(IAnsiConsole console)
         }
     }
 
-    /// <summary>Says in one line why there is no answer.</summary>
-    public void Refuse(string problem) => Write("", SafeText.Of(problem), Warning);
+    /// <summary>Says in one line why there is no answer, and offers what could be done instead.</summary>
+    public void Refuse(Reply refusal)
+    {
+        Write("", SafeText.Of(refusal.Problem!), Warning);
+        WriteOffers(refusal);
+    }
 
     private void WriteOffers(Reply reply)
     {

@@ -1,0 +1,38 @@
+using CrewBot.Chat.Commands;
+using CrewBot.Core.Knowledge;
+
+namespace CrewBot.Chat.Trips;
+
+/// <summary>Answers somebody who brings what nobody knows: the nearest that is known, or theirs to add, each a button.</summary>
+internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
+{
+    private const int NearestShown = 3;
+
+    public Reply Of(TripScene scene, string name)
+    {
+        var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
+        var own = With(TripCard.Options(scene), options.Item, name);
+        return Reply.Refuse(
+            $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.") with
+        {
+            Actions =
+            [
+                .. nearest.Select(kind => new ReplyAction(kind, ActionKind.Run, "trip bring", With(TripCard.Options(scene), options.Item, kind))),
+                Seated(own, "My own shelter", GearFamily.Shelter),
+                Seated(own, "My own vehicle", GearFamily.Vehicle),
+            ],
+            Choices =
+            [
+                ReplyChoice.Of("Other gear of my own", "trip bring", own, options.As, Enum.GetValues<GearFamily>()
+                    .Except([GearFamily.Shelter, GearFamily.Vehicle])
+                    .Select(family => (TripWords.Of(family).Replace('-', ' '), TripWords.Of(family)))),
+            ],
+        };
+    }
+
+    private ReplyAction Seated(Dictionary<string, string> own, string label, GearFamily family) =>
+        ReplyAction.Form(label, "trip bring", With(own, options.As, TripWords.Of(family)), options.Seats, options.Weight);
+
+    private static Dictionary<string, string> With(IReadOnlyDictionary<string, string> given, CommandOption option, string text) =>
+        new(given) { [option.Name] = text };
+}
