@@ -1,9 +1,22 @@
 using BenchmarkDotNet.Running;
 using CrewBot.Benchmarks;
+using CrewBot.Benchmarks.Logs;
 
 if (args is ["picture-memory"])
 {
     PictureMemory.Run();
+    return;
+}
+
+if (args is ["log-loop", var what, var times])
+{
+    await LogSpeed.LoopAsync(what, int.Parse(times));
+    return;
+}
+
+if (args is ["log-speed"])
+{
+    await LogSpeed.RunAsync();
     return;
 }
 

@@ -11,7 +11,7 @@ namespace CrewBot.Benchmarks.Logs;
 [MemoryDiagnoser, MedianColumn]
 public class LogWriteBenchmarks : IAsyncDisposable
 {
-    private const int AtOnce = 64;
+    public const int AtOnce = 64;
     private const long BareCrew = 78;
     private const long BareMember = ((BareCrew - 1) * GeneratedLog.Anglers) + 1;
 
