@@ -23,7 +23,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
     /// <param name="crewBest">The crew's longest of the species before.</param>
     /// <param name="ownBest">The angler's longest of the species before.</param>
     /// <param name="assumed">What was taken over from before.</param>
-    public Reply Of(LoggedCatch logged, LoggedCatch? crewBest, LoggedCatch? ownBest, IReadOnlyList<string> assumed)
+    public Reply Of(LoggedCatch logged, LongestCatch? crewBest, LongestCatch? ownBest, IReadOnlyList<string> assumed)
     {
         _figures.Add(CatchFigures.Number.Of(logged.Number));
         Circumstances(logged);
@@ -118,16 +118,16 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
         return $"{request.Show.Fish(weight.Mass)} on the scale: {relative.Condition.ToString().ToLowerInvariant()} for its length, {relative.Share.Percent:0} % of the standard weight.";
     }
 
-    private void Best(LoggedCatch? crewBest, LoggedCatch? ownBest)
+    private void Best(LongestCatch? crewBest, LongestCatch? ownBest)
     {
         if (entry.Length is not { } length)
         {
             return;
         }
 
-        string Compared(string whose, LoggedCatch? best, FigureKey<ExactLength> key)
+        string Compared(string whose, LongestCatch? best, FigureKey<ExactLength> key)
         {
-            if (best?.Entry.Length is not { } before)
+            if (best?.Length is not { } before)
             {
                 return $"{whose} first measured {species.Name}";
             }

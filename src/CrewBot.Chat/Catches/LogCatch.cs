@@ -85,7 +85,10 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
 
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
-        var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
+        var number = await catches.AddAsync(entry);
+        var logged = place.Value.SpotId is null
+            ? new LoggedCatch(number, member.Name, place.Value.Water, IsVoid: false, entry) { AnglerId = member.PlatformId }
+            : (await catches.FindAsync(number))!;
         var answer = new CatchAnswer(request, knowledge, species, entry)
         {
             Rules = await KeepingCheck.OfAsync(session, logged, species, request),

@@ -76,10 +76,11 @@ public sealed class CatchRepository(CrewSession session)
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
     // By number, so that the plus keeps the index of the angler's times out of it.
-    private const string NewestOfSql = SelectSql + """
-         AND c.number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
-         AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL
-        ORDER BY c.number DESC LIMIT 1
+    private const string NewestOfSql = """
+        SELECT number, species, length_nm, weight_ng, logged_at_ms FROM catch_entry
+        WHERE crew_id = @CrewId AND number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
+            AND +member_id = @MemberId AND voided_at_ms IS NULL
+        ORDER BY number DESC LIMIT 1
         """;
 
     private const string KeptSql = """
@@ -93,11 +94,24 @@ public sealed class CatchRepository(CrewSession session)
     private const string NewestOwnSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most";
 
-    private const string LongestSql = SelectSql + """
-         AND c.number = (
-            SELECT longest FROM catch_tally
-            WHERE crew_id = @CrewId AND species = @Species AND (@MemberId IS NULL OR member_id = @MemberId) AND longest IS NOT NULL
-            ORDER BY longest_nm DESC, longest_at_ms, longest LIMIT 1)
+    private const string LongestSql = """
+        SELECT c.number, m.name, c.length_nm, c.length_unit
+        FROM (
+            SELECT member_id, longest FROM catch_tally
+            WHERE crew_id = @CrewId AND species = @Species AND longest_nm IS NOT NULL
+            ORDER BY longest_nm DESC, longest_at_ms, longest LIMIT 1) t
+        JOIN catch_entry c ON c.crew_id = @CrewId AND c.number = t.longest
+        JOIN member m ON m.crew_id = @CrewId AND m.id = t.member_id
+        """;
+
+    private const string LongestOfMemberSql = """
+        SELECT c.number, m.name, c.length_nm, c.length_unit
+        FROM (
+            SELECT member_id, longest FROM catch_tally
+            WHERE crew_id = @CrewId AND species = @Species AND member_id = @MemberId AND longest_nm IS NOT NULL
+            ORDER BY +longest_nm DESC, longest_at_ms, longest LIMIT 1) t
+        JOIN catch_entry c ON c.crew_id = @CrewId AND c.number = t.longest
+        JOIN member m ON m.crew_id = @CrewId AND m.id = t.member_id
         """;
 
     private const string LongestOfEachSql = SelectSql + """
@@ -157,8 +171,13 @@ public sealed class CatchRepository(CrewSession session)
         (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
 
     /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
-    public async Task<LoggedCatch?> NewestOfAsync(long memberId) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(NewestOfSql, new { session.CrewId, MemberId = memberId, Among = MostOfAMinute }))?.ToCatch();
+    public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
+        (await session.QueryAsync(
+            NewestOfSql,
+            new { session.CrewId, MemberId = memberId, Among = MostOfAMinute },
+            row => new NewestCatch(
+                row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetInt64(2), row.IsDBNull(3) ? null : row.GetInt64(3), Instants.Read(row.GetInt64(4)))))
+        .FirstOrDefault();
 
     /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
     public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync<long>(
@@ -182,9 +201,12 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>The longest of a species, the earlier of two; null when none was measured.</summary>
     /// <param name="species">Key of the species.</param>
     /// <param name="memberId">By whom; null for the whole crew.</param>
-    public async Task<LoggedCatch?> LongestAsync(string species, long? memberId) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(
-            LongestSql, new { session.CrewId, Species = species, MemberId = memberId }))?.ToCatch();
+    public async Task<LongestCatch?> LongestAsync(string species, long? memberId) =>
+        (await session.QueryAsync(
+            memberId is null ? LongestSql : LongestOfMemberSql,
+            new { session.CrewId, Species = species, MemberId = memberId },
+            row => new LongestCatch(row.GetInt64(0), row.GetString(1), StoredUnits.LengthOf(row.GetInt64(2), row.GetString(3))!.Value)))
+        .FirstOrDefault();
 
     /// <summary>An angler's longest of each species, by species; the earlier of two.</summary>
     public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>
