@@ -1,6 +1,8 @@
+using System.Data.Common;
 using System.Reflection;
 using Dapper;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CrewBot.Storage.Connections;
 
@@ -21,8 +23,22 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     /// <param name="parameters">An object whose properties are the parameters; null for none.</param>
     public List<T> Query<T>(string sql, object? parameters = null)
     {
-        using var reader = Bound(sql, parameters).ExecuteReader();
-        return [.. reader.Parse<T>()];
+        var statement = Bound(sql, parameters);
+        using var reader = statement.Command.ExecuteReader();
+        var parse = statement.Parser as Func<DbDataReader, T>;
+        if (parse is null && reader.HasRows)
+        {
+            parse = reader.GetRowParser<T>();
+            statement.Parser = HasKnownTypes(reader) ? parse : null;
+        }
+
+        var rows = new List<T>();
+        while (reader.Read())
+        {
+            rows.Add(parse!(reader));
+        }
+
+        return rows;
     }
 
     /// <summary>Asks for many rows, each read without a detour.</summary>
@@ -31,7 +47,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     /// <param name="read">Reads the row that the reader stands on.</param>
     public List<T> Query<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
     {
-        using var reader = Bound(sql, parameters).ExecuteReader();
+        using var reader = Bound(sql, parameters).Command.ExecuteReader();
         var rows = new List<T>();
         while (reader.Read())
         {
@@ -43,19 +59,24 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 
     /// <summary>Makes a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    public int Execute(string sql, object? parameters = null) => Bound(sql, parameters).ExecuteNonQuery();
+    public int Execute(string sql, object? parameters = null) => Bound(sql, parameters).Command.ExecuteNonQuery();
 
     public async ValueTask DisposeAsync()
     {
-        foreach (var (command, _) in _statements.Values)
+        foreach (var statement in _statements.Values)
         {
-            await command.DisposeAsync();
+            await statement.Command.DisposeAsync();
         }
 
         await connection.DisposeAsync();
     }
 
-    private SqliteCommand Bound(string sql, object? parameters)
+    // A parser serves rows of the same types alone. Those of a table's columns are fixed; that of an expression shows in its value.
+    private static bool HasKnownTypes(SqliteDataReader reader) => Enumerable.Range(0, reader.FieldCount).All(column =>
+        raw.sqlite3_column_decltype(reader.Handle, column).utf8_to_string() is not null
+        || raw.sqlite3_column_type(reader.Handle, column) != raw.SQLITE_NULL);
+
+    private Statement Bound(string sql, object? parameters)
     {
         var key = (sql, parameters?.GetType());
         if (!_statements.TryGetValue(key, out var statement))
@@ -68,7 +89,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
             statement.Command.Parameters[at].Value = statement.Parameters[at].GetValue(parameters) ?? DBNull.Value;
         }
 
-        return statement.Command;
+        return statement;
     }
 
     private Statement Compiled(string sql, Type? parameters)
@@ -86,5 +107,9 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return new Statement(command, named);
     }
 
-    private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters);
+    private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters)
+    {
+        /// <summary>Maps its rows, a function from a row to what was first asked for; null while that is not known for good.</summary>
+        public Delegate? Parser { get; set; }
+    }
 }
