@@ -8,12 +8,6 @@ if (args is ["picture-memory"])
     return;
 }
 
-if (args is ["log-loop", var what, var times])
-{
-    await LogSpeed.LoopAsync(what, int.Parse(times));
-    return;
-}
-
 if (args is ["log-speed"])
 {
     await LogSpeed.RunAsync();

@@ -3,6 +3,7 @@ using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace CrewBot.Chat.Catches;
 
@@ -127,13 +128,14 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
 
         string Compared(string whose, LongestCatch? best, FigureKey<ExactLength> key)
         {
-            if (best?.Length is not { } before)
+            if (best is null)
             {
                 return $"{whose} first measured {species.Name}";
             }
 
-            _figures.Add(key.Of(before));
-            return length.Nanometres.CompareTo(before.Nanometres) switch
+            var before = best.LengthNm;
+            _figures.Add(key.Of(new ExactLength(before, LengthUnit.Millimeter)));
+            return length.Nanometres.CompareTo(before) switch
             {
                 > 0 => $"{whose} best {species.Name}, over {CatchWords.Length(before, request.Units)}",
                 0 => $"{whose} best {species.Name}, level with #{best.Number}",

@@ -49,7 +49,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastCaughtAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
         if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
         {
             return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion));

@@ -75,6 +75,13 @@ public sealed class CatchRepository(CrewSession session)
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
+    private const string LastCaughtSql = """
+        SELECT c.number, c.species, c.caught_at_ms, w.name, c.depth_nm, c.depth_unit, c.presentation, c.mood
+        FROM catch_entry c LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
+        WHERE c.crew_id = @CrewId AND c.member_id = @MemberId AND c.voided_at_ms IS NULL
+        ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1
+        """;
+
     // By number, so that the plus keeps the index of the angler's times out of it.
     private const string NewestOfSql = """
         SELECT number, species, length_nm, weight_ng, logged_at_ms FROM catch_entry
@@ -95,23 +102,17 @@ public sealed class CatchRepository(CrewSession session)
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most";
 
     private const string LongestSql = """
-        SELECT c.number, m.name, c.length_nm, c.length_unit
-        FROM (
-            SELECT member_id, longest FROM catch_tally
-            WHERE crew_id = @CrewId AND species = @Species AND longest_nm IS NOT NULL
-            ORDER BY longest_nm DESC, longest_at_ms, longest LIMIT 1) t
-        JOIN catch_entry c ON c.crew_id = @CrewId AND c.number = t.longest
-        JOIN member m ON m.crew_id = @CrewId AND m.id = t.member_id
+        SELECT t.longest, t.longest_nm, t.longest_at_ms, m.name
+        FROM catch_tally t INDEXED BY catch_tally_longest JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
+        WHERE t.crew_id = @CrewId AND t.species = @Species AND t.longest_nm IS NOT NULL
+        ORDER BY t.longest_nm DESC, t.longest_at_ms, t.longest LIMIT 1
         """;
 
+    // A row a season, of the table itself: the few are quicker compared than sorted.
     private const string LongestOfMemberSql = """
-        SELECT c.number, m.name, c.length_nm, c.length_unit
-        FROM (
-            SELECT member_id, longest FROM catch_tally
-            WHERE crew_id = @CrewId AND species = @Species AND member_id = @MemberId AND longest_nm IS NOT NULL
-            ORDER BY +longest_nm DESC, longest_at_ms, longest LIMIT 1) t
-        JOIN catch_entry c ON c.crew_id = @CrewId AND c.number = t.longest
-        JOIN member m ON m.crew_id = @CrewId AND m.id = t.member_id
+        SELECT t.longest, t.longest_nm, t.longest_at_ms, m.name
+        FROM catch_tally t JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
+        WHERE t.crew_id = @CrewId AND t.species = @Species AND t.member_id = @MemberId AND t.longest IS NOT NULL
         """;
 
     private const string LongestOfEachSql = SelectSql + """
@@ -170,6 +171,20 @@ public sealed class CatchRepository(CrewSession session)
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
         (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
 
+    /// <summary>What the angler's last fish says of the next one.</summary>
+    public async Task<LastCatch?> LastCaughtAsync(long memberId) =>
+        (await session.QueryAsync(
+            LastCaughtSql,
+            new { session.CrewId, MemberId = memberId },
+            row => new LastCatch(row.GetInt64(0), row.GetString(1), Instants.Read(row.GetInt64(2)))
+            {
+                Water = row.IsDBNull(3) ? null : row.GetString(3),
+                Depth = row.IsDBNull(4) ? null : StoredUnits.LengthOf(row.GetInt64(4), row.GetString(5)),
+                Presentation = row.IsDBNull(6) ? null : row.GetString(6),
+                Mood = row.IsDBNull(7) ? null : row.GetString(7),
+            }))
+        .FirstOrDefault();
+
     /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
     public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
         (await session.QueryAsync(
@@ -205,8 +220,8 @@ public sealed class CatchRepository(CrewSession session)
         (await session.QueryAsync(
             memberId is null ? LongestSql : LongestOfMemberSql,
             new { session.CrewId, Species = species, MemberId = memberId },
-            row => new LongestCatch(row.GetInt64(0), row.GetString(1), StoredUnits.LengthOf(row.GetInt64(2), row.GetString(3))!.Value)))
-        .FirstOrDefault();
+            row => new LongestCatch(row.GetInt64(0), row.GetInt64(1), Instants.Read(row.GetInt64(2)), row.GetString(3))))
+        .OrderByDescending(one => one.LengthNm).ThenBy(one => one.CaughtAt).ThenBy(one => one.Number).FirstOrDefault();
 
     /// <summary>An angler's longest of each species, by species; the earlier of two.</summary>
     public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>

@@ -31,7 +31,7 @@ public sealed class CrewSession
 #pragma warning disable CS1998
     internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters) => Query<T>(sql, parameters);
 
-    /// <summary>Asks for so many rows that mapping them by their columns' names would take longer than finding them.</summary>
+    /// <summary>Asks where mapping rows by their columns' names would take longer than finding them: for thousands, or with every fish.</summary>
     internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
     {
         _cancellationToken.ThrowIfCancellationRequested();

@@ -25,17 +25,25 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     {
         var statement = Bound(sql, parameters);
         using var reader = statement.Command.ExecuteReader();
-        var parse = statement.Parser as Func<DbDataReader, T>;
-        if (parse is null && reader.HasRows)
+        if (!reader.HasRows)
         {
-            parse = reader.GetRowParser<T>();
-            statement.Parser = HasKnownTypes(reader) ? parse : null;
+            return [];
+        }
+
+        if (statement.Parser is null && IsRow(typeof(T)) && HasKnownTypes(reader))
+        {
+            statement.Parser = reader.GetRowParser<T>();
+        }
+
+        if (statement.Parser is not Func<DbDataReader, T> parse)
+        {
+            return [.. reader.Parse<T>()];
         }
 
         var rows = new List<T>();
         while (reader.Read())
         {
-            rows.Add(parse!(reader));
+            rows.Add(parse(reader));
         }
 
         return rows;
@@ -70,6 +78,9 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 
         await connection.DisposeAsync();
     }
+
+    // Numbers and texts are converted as each one asks.
+    private static bool IsRow(Type type) => type.IsClass && type != typeof(string) && type != typeof(object);
 
     // A parser serves rows of the same types alone. Those of a table's columns are fixed; that of an expression shows in its value.
     private static bool HasKnownTypes(SqliteDataReader reader) => Enumerable.Range(0, reader.FieldCount).All(column =>

@@ -1,78 +1,52 @@
 using System.Diagnostics;
-using CrewBot.Chat.Commands;
+using System.Globalization;
 
 namespace CrewBot.Benchmarks.Logs;
 
 /// <summary>
-/// Logging beside bare transactions, in turn, round by round: what shares the machine slows both alike, so that the ratio of the
-/// medians says more than a job for each.
+/// Logging and bare transactions in turn, round by round: what else uses the machine slows both alike, so that the ratio of their
+/// medians can be relied on where a job for each can't.
 /// </summary>
 internal static class LogSpeed
 {
-    private const int Rounds = 40;
+    private const int WarmingRounds = 60;
+    private const int Rounds = 120;
     private const int OfARound = 50;
-
-    public static async Task LoopAsync(string what, int times)
-    {
-        await using var log = new LogWriteBenchmarks();
-        await log.OpenAsync();
-        for (var i = 0; i < 200; i++) { await log.LogOne(); log.BareTransaction(); }
-        Console.WriteLine("LOOP");
-        File.Exists("/tmp/loop-marker");
-        var start = Stopwatch.GetTimestamp();
-        var cpu = Environment.CpuUsage.TotalTime;
-        for (var i = 0; i < times; i++)
-        {
-            if (what == "one") await log.LogOne();
-            else if (what == "bare") log.BareTransaction();
-            else await log.LogManyAtOnce();
-        }
-        Console.WriteLine($"{what}: {Stopwatch.GetElapsedTime(start).TotalMicroseconds / times:0} us wall, {(Environment.CpuUsage.TotalTime - cpu).TotalMicroseconds / times:0} us cpu");
-        File.Exists("/tmp/loop-marker");
-    }
 
     public static async Task RunAsync()
     {
         await using var log = new LogWriteBenchmarks();
         await log.OpenAsync();
-        await MeasureAsync(log, 3, print: false);
-        await MeasureAsync(log, Rounds, print: true);
+        await MeasureAsync(log, WarmingRounds);
+        var (bare, one, ofMany) = await MeasureAsync(log, Rounds);
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"bare {bare:0} us; /catch log {one:0} us, {one / bare:0.00} times a bare one; of {LogWriteBenchmarks.AtOnce} at once {ofMany:0} us each, {bare / ofMany:0.00} times the throughput of bare ones"));
     }
 
-    private static async Task MeasureAsync(LogWriteBenchmarks log, int rounds, bool print)
+    private static async Task<(double Bare, double One, double OfMany)> MeasureAsync(LogWriteBenchmarks log, int rounds)
     {
-        List<double> bare = [], one = [], many = [];
+        List<double> bare = [], one = [], ofMany = [];
         for (var round = 0; round < rounds; round++)
         {
             for (var number = 0; number < OfARound; number++)
             {
-                var start = Stopwatch.GetTimestamp();
-                log.BareTransaction();
-                bare.Add(Stopwatch.GetElapsedTime(start).TotalMicroseconds);
+                bare.Add(await TimeAsync(() => Task.FromResult(log.BareTransaction())));
+                one.Add(await TimeAsync(log.LogOne));
             }
 
-            for (var number = 0; number < OfARound; number++)
-            {
-                var start = Stopwatch.GetTimestamp();
-                await log.LogOne();
-                one.Add(Stopwatch.GetElapsedTime(start).TotalMicroseconds);
-            }
-
-            for (var number = 0; number < 4; number++)
-            {
-                var start = Stopwatch.GetTimestamp();
-                await log.LogManyAtOnce();
-                many.Add(Stopwatch.GetElapsedTime(start).TotalMicroseconds / LogWriteBenchmarks.AtOnce);
-            }
+            ofMany.Add(await TimeAsync(log.LogManyAtOnce) / LogWriteBenchmarks.AtOnce);
         }
 
-        if (print)
-        {
-            Console.WriteLine($"bare {Middle(bare):0} us ({Low(bare):0}), one {Middle(one):0} us ({Low(one):0}) = {Middle(one) / Middle(bare):0.00} x, of many {Middle(many):0} us ({Low(many):0}) = {Middle(bare) / Middle(many):0.00} x the throughput");
-        }
+        return (Median(bare), Median(one), Median(ofMany));
     }
 
-    private static double Middle(List<double> all) => all.Order().ElementAt(all.Count / 2);
+    private static async Task<double> TimeAsync(Func<Task> act)
+    {
+        var start = Stopwatch.GetTimestamp();
+        await act();
+        return Stopwatch.GetElapsedTime(start).TotalMicroseconds;
+    }
 
-    private static double Low(List<double> all) => all.Order().ElementAt(all.Count / 10);
+    private static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
 }
