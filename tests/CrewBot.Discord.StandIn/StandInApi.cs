@@ -31,6 +31,7 @@ internal sealed class StandInApi(StandInSettings settings)
             ("GET", ["applications", "@me"]) or ("GET", ["oauth2", "applications", "@me"]) => (200, ApplicationBody()),
             ("GET", ["users", "@me"]) => (200, StandInData.BotUser(settings.ApplicationId)),
             ("GET", ["applications", _, .., "commands"]) => (200, _commands.GetValueOrDefault(path, []).DeepClone()),
+            ("GET", ["guilds", var guild]) => (200, StandInData.Guild(guild, settings.GuildNames.GetValueOrDefault(guild, $"Crew {guild}"))),
             ("GET", ["guilds", _, "members", _]) => (200, StandInData.Member()),
             ("PUT", ["applications", _, .., "commands"]) => (200, Register(path, request.Json!.AsArray())),
             ("POST", ["interactions", var id, _, "callback"]) => FirstAnswer(id),

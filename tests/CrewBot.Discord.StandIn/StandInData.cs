@@ -39,6 +39,18 @@ public static class StandInData
         ["public_flags"] = 0,
     };
 
+    /// <summary>A server as its own address gives it, cut to what is always there.</summary>
+    public static JsonObject Guild(string id, string name) => new()
+    {
+        ["id"] = id,
+        ["name"] = name,
+        ["icon"] = null,
+        ["owner_id"] = Id(PersonId),
+        ["preferred_locale"] = "en-US",
+        ["features"] = new JsonArray(),
+        ["roles"] = new JsonArray(),
+    };
+
     /// <summary>A member as an interaction carries it.</summary>
     public static JsonObject Member(string permissions = "2147483648") => new()
     {

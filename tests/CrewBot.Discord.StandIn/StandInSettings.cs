@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace CrewBot.Discord.StandIn;
 
 /// <summary>How the stand-in behaves; all of it may be changed while it runs.</summary>
@@ -9,6 +11,9 @@ public sealed class StandInSettings
     public int AdvisedShards { get; set; } = 1;
     public int StartsLeft { get; set; } = 1000;
     public int MaxConcurrency { get; set; } = 1;
+
+    /// <summary>What servers are called, by their ids.</summary>
+    public ConcurrentDictionary<string, string> GuildNames { get; } = new() { [StandInData.Id(StandInData.GuildId)] = "Loon Basin Crew" };
 
     /// <summary>Refuses an upgrade without a User-Agent, as some compatible servers do; the platform itself does not.</summary>
     public bool TurnsNamelessAway { get; set; } = true;

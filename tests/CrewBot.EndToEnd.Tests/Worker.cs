@@ -56,8 +56,13 @@ internal static class Worker
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        // No test writes to the database of whoever runs it.
+        // No test heeds the settings, or writes to the database, of whoever runs it.
         start.Environment["XDG_STATE_HOME"] = State.FullName;
+        foreach (var setting in start.Environment.Keys.Where(name => name.StartsWith("CREWBOT_", StringComparison.OrdinalIgnoreCase)).ToList())
+        {
+            start.Environment.Remove(setting);
+        }
+
         foreach (var (name, value) in call.Environment)
         {
             start.Environment[name] = value;

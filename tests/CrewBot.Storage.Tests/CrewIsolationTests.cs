@@ -7,6 +7,7 @@ using CrewBot.Core.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Breaks;
+using CrewBot.Storage.Buttons;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -130,10 +131,12 @@ public sealed class CrewIsolationTests : DatabaseTest
                 var spot = await waters.AddSpotAsync(water, $"{crew}-secret");
                 await waters.SetRuleAsync(water, new WaterRule("lines", "1", $"{crew}-secret"));
                 var settings = new CrewRepository(session);
+                await settings.SetNameAsync($"{crew}-secret");
                 await settings.SetUnitsAsync(UnitSystem.Customary);
                 await settings.SetChannelAsync("bravo", $"{crew}-secret");
                 await new PostRepository(session).SayAsync("bravo", $"{crew}-secret", $"{crew}-secret", At);
                 _values[typeof(Post)] = [await new PostRepository(session).FindAsync("bravo")];
+                await new ButtonRepository(session).KeepAsync("bravo", $"{crew}-secret", At);
                 await new RequestRepository(session).RememberAsync("bravo", member.Id, $"{crew}-secret", At);
                 var catches = new CatchRepository(session);
                 var entry = new CatchEntry

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Storage.Catches;
 
 namespace CrewBot.Chat.CatchFiles;
@@ -27,7 +28,7 @@ public sealed class ExportCatches(CatchFileOptions options, CrewBook book) : ICo
         var voided = log.Count(logged => logged.IsVoid);
         return new Reply
         {
-            Headline = $"The crew's log: {log.Count} entries{(voided > 0 ? $", {voided} of them void" : "")}",
+            Headline = $"The crew's log: {Counted.Of(log.Count, "entry", "entries")}{(voided > 0 ? $", {voided} of them void" : "")}",
             Lines = ["It names people and spots: keep it within the crew."],
             Figures = [CatchFigures.Count.Of(log.Count)],
             Reasons = ["Void entries say since when; what an entry said before it was edited stays in the crew's database alone."],

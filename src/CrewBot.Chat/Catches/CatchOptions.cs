@@ -50,8 +50,7 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         "lure", "The lure or bait, in your own words", new OwnLureReader(new NameReader("a few words, such as 1/8oz gold spoon")));
 
     public CommandOption<Mood> Mood { get; } = CommandOption.Optional(
-        "mood", "How willing the fish were", new ChoiceReader<Mood>(
-            [("negative", Core.Knowledge.Mood.Negative), ("neutral", Core.Knowledge.Mood.Neutral), ("positive", Core.Knowledge.Mood.Positive)]));
+        "mood", "How willing the fish were", MoodWords.Reader);
 
     public CommandOption<int> Line { get; } = CommandOption.Optional("line", "Which of your lines", new WholeNumberReader(1, MostLines));
 

@@ -26,7 +26,7 @@ public sealed class CatchShorthand : Shorthand
         [
             (options.Species, WordMatch.WordsOf(knowledge.Species)),
             (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
-            (options.Mood, options.Mood.Choices.ToDictionary(word => word)),
+            (options.Mood, MoodWords.Reader.Words.ToDictionary(RecordSet.Plain)),
             (options.Fate, CatchOptions.Fates.Words.ToDictionary(RecordSet.Plain)),
             (options.Water, WordMatch.WordsOf(knowledge.Waters)),
         ];

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Crews;
@@ -31,7 +32,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             {
                 var count = down.Sum(spell => spell.Lines);
                 return Reply.Refuse(
-                    $"You have {count} {(count == 1 ? "line" : "lines")} down since {Moment.Show(first.DownAt, request.At)}: take them up with /lines up, or add to them with more:yes.");
+                    $"You have {Counted.Of(count, "line")} down since {Moment.Show(first.DownAt, request.At)}: take them up with /lines up, or add to them with more:yes.");
             }
 
             var lines = request.GetOr(options.Lines, 1);
@@ -49,7 +50,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             ];
             return new Reply
             {
-                Headline = $"{lines} {(lines == 1 ? "line" : "lines")} down: {string.Join(", ", what.OfType<string>())}",
+                Headline = $"{Counted.Of(lines, "line")} down: {string.Join(", ", what.OfType<string>())}",
                 Lines =
                 [
                     .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],

@@ -52,7 +52,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var taken = new TakenOver(request, knowledge, down, await catches.LastCaughtAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
         if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
         {
-            return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion));
+            return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion, request.Caller));
         }
 
         var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();

@@ -9,6 +9,8 @@ namespace CrewBot.Chat.Catches;
 /// <param name="Clock">The time by the caller's clock.</param>
 public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly Clock)
 {
+    private static readonly TimeSpan HalfAYear = TimeSpan.FromDays(180);
+
     /// <summary>The very instant, where a message or a photo says it; null where a person does.</summary>
     public DateTimeOffset? Instant { get; init; }
 
@@ -31,7 +33,8 @@ public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly
         return new DateTimeOffset(local, zone.GetUtcOffset(local));
     }
 
-    /// <summary>A time of day as it is shown.</summary>
-    public static string Show(DateTimeOffset time, DateTimeOffset now) =>
-        time.ToString(time.Date == now.ToOffset(time.Offset).Date ? "HH:mm" : "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    /// <summary>A time as it is shown: "14:20" for today, "Sat 16 Jan 14:20" for a day within half a year, else with the year.</summary>
+    public static string Show(DateTimeOffset time, DateTimeOffset now) => time.ToString(
+        time.Date == now.ToOffset(time.Offset).Date ? "HH:mm" : (time - now).Duration() < HalfAYear ? "ddd d MMM HH:mm" : "yyyy-MM-dd HH:mm",
+        CultureInfo.InvariantCulture);
 }

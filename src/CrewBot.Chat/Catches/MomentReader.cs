@@ -24,7 +24,7 @@ public sealed partial class MomentReader : OptionReader<Moment>
 
     private static Moment? ReadAgo(string said)
     {
-        if (said == "now")
+        if (said is "now" or "just now")
         {
             return new Moment(TimeSpan.Zero, 0, null, default);
         }
@@ -69,6 +69,6 @@ public sealed partial class MomentReader : OptionReader<Moment>
             ? new Moment(null, 0, null, default) { Instant = instant }
             : null;
 
-    [GeneratedRegex(@"^(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?) ?(?<unit>min|mins|minutes?|h|hours?|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?) ?(?<unit>m|mins?|minutes?|h|hrs?|hours?|d|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex AgoText();
 }

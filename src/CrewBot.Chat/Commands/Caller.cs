@@ -1,5 +1,6 @@
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Boxes;
+using CrewBot.Storage.Ice;
 
 namespace CrewBot.Chat.Commands;
 
@@ -14,6 +15,9 @@ public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Un
     /// <summary>What the person is called; the platform's id while nobody said.</summary>
     public string Name { get; init; } = Member;
 
+    /// <summary>What the crew is called; null while nobody knows. For people to read: nothing is found by it.</summary>
+    public string? CrewName { get; init; }
+
     /// <summary>The crew was not named, and is the one of several that they wrote in last.</summary>
     public bool HasOtherCrews { get; init; }
 
@@ -25,6 +29,9 @@ public sealed record Caller(string? Crew, string Member, Role Role, CrewUnits Un
 
     /// <summary>What is in their box; read only to suggest what they may mean.</summary>
     public IReadOnlyList<Gear> Gear { get; init; } = [];
+
+    /// <summary>Whom the crew will share reports of ice with; read only to suggest them.</summary>
+    public IReadOnlyList<IcePartner> Partners { get; init; } = [];
 
     /// <summary>The waters of the crew, with what it has read of their rules.</summary>
     public IReadOnlyList<WaterRules> Waters { get; init; } = [];

@@ -31,7 +31,10 @@ public static partial class CommandText
         var words = text.TrimStart('/').Split([' ', '\t', '\n', '\r'], 3, StringSplitOptions.RemoveEmptyEntries);
         var family = words.Length > 0 ? words[0].ToLowerInvariant() : "";
         var byWord = catalog.Commands.FirstOrDefault(info => info.Word == family);
-        if (catalog.Families.Contains(family) && (byWord is null || text[0] == '/' || words.Length == 1 || catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _)))
+        var isPath = words.Length > 1 && catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _);
+        // "rig walleye 24ft" without a slash is the bare command, "ice Loon Basin 5in" the one of that word.
+        var takesWords = words.Length > 1 && text[0] != '/' && (byWord is not null || family == catalog.Bare.Family);
+        if (catalog.Families.Contains(family) && (isPath || !takesWords))
         {
             return ReadVerb(family, words, catalog);
         }
@@ -69,13 +72,8 @@ public static partial class CommandText
         var before = text[..(names.Count > 0 ? names[0].Index : text.Length)].Trim();
         if (before.Length > 0)
         {
-            if (info.Shorthand is null)
-            {
-                return new Misread(
-                    $"{Quoting.Quote(before)} stands without an option name. Try {info.Example}");
-            }
-
-            options[info.Shorthand.Words.Name] = Unquoted(before);
+            // What stands before any name is the shorthand or, without one, the first option: "/ice board Loon Basin".
+            options[info.Shorthand?.Words.Name ?? info.Options[0].Name] = Unquoted(before);
         }
 
         for (var i = 0; i < names.Count; i++)

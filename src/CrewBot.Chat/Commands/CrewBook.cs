@@ -4,6 +4,7 @@ using CrewBot.Storage;
 using CrewBot.Storage.Boxes;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using CrewBot.Storage.Ice;
 using CrewBot.Storage.Requests;
 
 namespace CrewBot.Chat.Commands;
@@ -26,7 +27,7 @@ public sealed class CrewBook : IAsyncDisposable
     public static CrewBook At(string path) => new(path);
 
     // A question alone makes no file.
-    private bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
+    internal bool HoldsNothing => _path is null || (_database is null && !File.Exists(_path));
 
     /// <summary>Whether there is a place to store anything.</summary>
     public bool HasPlace => _path is not null;
@@ -45,8 +46,8 @@ public sealed class CrewBook : IAsyncDisposable
         async (crew, session) => (await WithSettingsAsync(call.Caller, crew, session), await FirstAnswerAsync(call.Id, session)),
         cancellationToken);
 
-    /// <summary>The caller with what is in their box as well, to suggest it.</summary>
-    public async Task<Caller> WithGearAsync(Caller caller, CancellationToken cancellationToken)
+    /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
+    public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
     {
         var known = await WithSettingsAsync(caller, cancellationToken);
         if (caller.Crew is not { } crew || HoldsNothing)
@@ -57,15 +58,16 @@ public sealed class CrewBook : IAsyncDisposable
         try
         {
             var database = await OpenAsync(cancellationToken);
-            return known with
-            {
-                Gear = await database.ReadAsync(
-                    crew,
-                    async session => await new MemberRepository(session).FindAsync(caller.Member) is { } member
+            return await database.ReadAsync(
+                crew,
+                async session => known with
+                {
+                    Gear = await new MemberRepository(session).FindAsync(caller.Member) is { } member
                         ? [.. (await new BoxRepository(session).OfAsync(member.Id)).Select(thing => thing.Gear)]
-                        : (IReadOnlyList<Gear>)[],
-                    cancellationToken),
-            };
+                        : [],
+                    Partners = await new IcePartnerRepository(session).AllAsync(),
+                },
+                cancellationToken);
         }
         catch (StorageException)
         {
@@ -169,6 +171,33 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    /// <summary>The database, opened at the first use.</summary>
+    /// <exception cref="StorageException">It can't be used; the line says why.</exception>
+    internal async Task<Database> OpenAsync(CancellationToken cancellationToken)
+    {
+        if (_database is { } open)
+        {
+            return open;
+        }
+
+        if (_path is null)
+        {
+            throw new StorageException("Nothing can be stored: there is no place for a database. Set CrewBot:Database to the path of a file.");
+        }
+
+        await _opening.WaitAsync(cancellationToken);
+        try
+        {
+            _database ??= await Database.OpenAsync(_path, cancellationToken);
+            _opened.TrySetResult(_database);
+            return _database;
+        }
+        finally
+        {
+            _opening.Release();
+        }
+    }
+
     private async Task<T> FindAsync<T>(
         Caller caller, T otherwise, Func<string, CrewSession, Task<T>> find, CancellationToken cancellationToken)
     {
@@ -200,6 +229,11 @@ public sealed class CrewBook : IAsyncDisposable
             return first;
         }
 
+        if (request.Caller.CrewName is { } name)
+        {
+            await new CrewRepository(session).SetNameAsync(name);
+        }
+
         var member = await new MemberRepository(session).FindOrAddAsync(request.Caller.Member, request.Caller.Name);
         var reply = await change(session, member);
         if (reply.Problem is not null)
@@ -219,6 +253,7 @@ public sealed class CrewBook : IAsyncDisposable
         var member = await new MemberRepository(session).FindAsync(caller.Member);
         return caller with
         {
+            CrewName = caller.CrewName ?? settings.Name,
             Units = (member?.Units ?? settings.Units) is { } units
                 ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
                 : caller.Units,
@@ -238,30 +273,5 @@ public sealed class CrewBook : IAsyncDisposable
         var waters = (await new WaterRepository(session).AllAsync()).Select(RulesOfWater.From).ToList();
         _waters[crew] = (revision, waters);
         return waters;
-    }
-
-    private async Task<Database> OpenAsync(CancellationToken cancellationToken)
-    {
-        if (_database is { } open)
-        {
-            return open;
-        }
-
-        if (_path is null)
-        {
-            throw new StorageException("Nothing can be stored: there is no place for a database. Set CrewBot:Database to the path of a file.");
-        }
-
-        await _opening.WaitAsync(cancellationToken);
-        try
-        {
-            _database ??= await Database.OpenAsync(_path, cancellationToken);
-            _opened.TrySetResult(_database);
-            return _database;
-        }
-        finally
-        {
-            _opening.Release();
-        }
     }
 }

@@ -6,8 +6,6 @@ namespace CrewBot.Chat.Commands;
 /// <summary>Takes a call to its handler: checks who asks, reads the options, answers faults in a line.</summary>
 public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Dispatcher> logger)
 {
-    private const string OneOfSeveral = "For the crew you wrote in last: you belong to others too.";
-
     /// <summary>Answers one call.</summary>
     /// <returns>The handler's reply, or a refusal; throws only when cancelled.</returns>
     public async Task<Reply> AnswerAsync(CommandCall call, CancellationToken cancellationToken)
@@ -24,7 +22,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
                 : (await book.WithSettingsAsync(call.Caller, cancellationToken), null);
             var reply = await AnswerAsync(call with { Caller = caller }, first, handler, cancellationToken);
             return caller.HasOtherCrews && !handler.Info.NeedsNoCrew && reply.Problem is null
-                ? reply with { Lines = [.. reply.Lines, OneOfSeveral] }
+                ? reply with { Lines = [.. reply.Lines, $"For {caller.CrewName ?? "the crew you wrote in last"}: you belong to others too."] }
                 : reply;
         }
         catch (StorageException refused)
@@ -53,7 +51,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
         Caller caller, string path, string optionName, string begun, CancellationToken cancellationToken) =>
         catalog.TryFind(path, out var handler)
         && handler.Info.Options.FirstOrDefault(option => option.Name == optionName) is { } option
-            ? option.Suggest(begun, await book.WithGearAsync(caller, cancellationToken))
+            ? option.Suggest(begun, await book.WithSuggestionsAsync(caller, cancellationToken))
             : [];
 
     private async Task<Reply> AnswerAsync(CommandCall call, Reply? first, ICommandHandler handler, CancellationToken cancellationToken)

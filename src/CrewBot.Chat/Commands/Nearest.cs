@@ -19,12 +19,20 @@ public static class Nearest
             .Select(pair => pair.candidate),
     ];
 
+    /// <summary>Whether one letter is wrong, missing, too many, or two have changed places.</summary>
+    public static bool IsOneSlipOff(string word, string meant) =>
+        Math.Abs(word.Length - meant.Length) <= 1 && Typing.Distance(word, meant) <= 1;
+
+    /// <summary>Whether a name, or a word in it, begins so: "tr" begins trout and lake trout.</summary>
+    public static bool Begins(string begun, string name) =>
+        name.StartsWith(begun, StringComparison.OrdinalIgnoreCase) || name.Contains(' ' + begun, StringComparison.OrdinalIgnoreCase);
+
     // Someone who stops half-way through a name has made no error in what is there.
     private static double DistanceOf(string word, string candidate)
     {
         var written = word.ToLowerInvariant();
         var meant = candidate.ToLowerInvariant();
         var whole = Typing.Distance(written, meant);
-        return meant.StartsWith(written, StringComparison.Ordinal) ? Math.Min(whole, 0.5) : whole;
+        return Begins(written, meant) ? Math.Min(whole, 0.5) : whole;
     }
 }

@@ -34,6 +34,7 @@ public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionR
     }
 
     public override IEnumerable<string> Suggest(string begun) => records
-        .Where(record => record.Aliases.Append(record.Name).Any(word => word.StartsWith(begun, StringComparison.OrdinalIgnoreCase)))
+        .Where(record => record.Aliases.Append(record.Name).Any(name => Nearest.Begins(begun, name)))
+        .OrderBy(record => !record.Name.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
         .Select(record => record.Name);
 }

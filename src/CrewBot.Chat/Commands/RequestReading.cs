@@ -3,6 +3,10 @@ namespace CrewBot.Chat.Commands;
 /// <summary>Reads the options of a call as the command declares them.</summary>
 internal static class RequestReading
 {
+    // "trout" is part of several names, "at" of too many.
+    private const int ShortestPart = 4;
+    private const int MostOffered = 5;
+
     /// <summary>Reads every option.</summary>
     /// <returns>The request, or the first fault in a line.</returns>
     public static Reading<Request> Read(CommandCall call, CommandInfo info)
@@ -15,7 +19,7 @@ internal static class RequestReading
             {
                 if (option.IsRequired && (option != info.Found || expansion is { NotUnderstood.Count: > 0 }))
                 {
-                    return new Misread(Missing(option, expansion));
+                    return new Misread(Missing(option, expansion, call.Caller));
                 }
 
                 continue;
@@ -45,7 +49,7 @@ internal static class RequestReading
 
         if (expansion is not null && Clash(call, expansion) is { } twice)
         {
-            return new Misread($"{twice} is given twice: keep one.");
+            return new Misread(twice);
         }
 
         return new Request(call with { Options = written }, info, values, expansion);
@@ -87,16 +91,45 @@ internal static class RequestReading
         return expansion;
     }
 
-    private static string? Clash(CommandCall call, Expansion expansion) => expansion.Options
-        .Select(option => option.Key)
-        .GroupBy(name => name)
-        .FirstOrDefault(said => said.Count() > 1 || call.Options.ContainsKey(said.Key))?.Key;
+    // The same said twice is no clash: "northern pike, jack".
+    // The same said twice is no clash: "northern pike, jack".
+    private static string? Clash(CommandCall call, Expansion expansion)
+    {
+        foreach (var said in expansion.Options.GroupBy(option => option.Key, option => option.Value))
+        {
+            var values = said.Distinct().ToList();
+            if (values.Count > 1)
+            {
+                return $"{said.Key} is given twice, {string.Join(" and ", values)}: keep one.";
+            }
+
+            if (call.Options.ContainsKey(said.Key))
+            {
+                return $"{said.Key} is given twice: keep one.";
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>What to say of a required option that is missing.</summary>
-    public static string Missing(CommandOption option, Expansion? expansion) =>
-        expansion is { NotUnderstood: [_, ..] words }
-            ? $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.Accepts}."
-            : $"{option.Name} is missing. Give {option.Accepts}.";
+    public static string Missing(CommandOption option, Expansion? expansion, Caller caller)
+    {
+        if (expansion is not { NotUnderstood: [_, ..] words })
+        {
+            return $"{option.Name} is missing. Give {option.Accepts}.";
+        }
+
+        foreach (var word in words.Where(word => word.Length >= ShortestPart))
+        {
+            if (option.Suggest(word, caller).Take(MostOffered).ToList() is [_, ..] meant)
+            {
+                return $"No {option.Name} in that: {Quoting.Quote(word)} may be {string.Join(", ", meant)}. Say which.";
+            }
+        }
+
+        return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.Accepts}.";
+    }
 
     private static string? FaultOf(CommandOption option, string text)
     {

@@ -11,7 +11,7 @@ internal static class Understanding
         var parts = new List<string>();
         if (request.Expansion is { } expansion)
         {
-            parts.Add($"Heard: {string.Join(", ", expansion.Options.Select(option => $"{option.Key} {option.Value}"))}.");
+            parts.Add($"Heard: {string.Join(", ", expansion.Options.Select(option => $"{option.Key} {option.Value}").Distinct())}.");
             if (expansion.NotUnderstood.Count > 0)
             {
                 var more = expansion.NotUnderstood.Count > MostNamed ? ", …" : "";

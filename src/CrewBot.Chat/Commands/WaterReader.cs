@@ -9,7 +9,7 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
 
     private readonly RecordReader<WaterRules> _known = new(known, "a water");
 
-    public override string Accepts => "a water of the crew";
+    public override string Accepts => "a water of the crew; its owner adds one with /crew setup water:\"name\"";
 
     public override bool CanSuggest => true;
 
@@ -36,7 +36,7 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
     public override IEnumerable<string> Suggest(string begun) => _known.Suggest(begun);
 
     public override IEnumerable<string> Suggest(string begun, Caller caller) => caller.Waters
-        .Where(water => NamesOf(water).Any(name => name.StartsWith(begun, StringComparison.OrdinalIgnoreCase)))
+        .Where(water => NamesOf(water).Any(name => Nearest.Begins(begun, name)))
         .Select(water => water.Name)
         .Concat(Suggest(begun));
 

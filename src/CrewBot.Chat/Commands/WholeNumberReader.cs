@@ -9,7 +9,8 @@ public sealed class WholeNumberReader(int least, int most) : OptionReader<int>
 
     public int Most => most;
 
-    public override string Accepts => $"a whole number from {least} to {most}";
+    // The most that fits is no limit that anybody would want to read.
+    public override string Accepts => most == int.MaxValue ? $"a whole number from {least} up" : $"a whole number from {least} to {most}";
 
     public override Reading<int> Read(string text, CrewUnits units) =>
         int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most

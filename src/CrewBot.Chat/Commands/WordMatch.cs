@@ -14,7 +14,8 @@ internal static class WordMatch
         {
             var phrase = RecordSet.Plain(string.Join(' ', said[at..(at + count)]));
             if (words.TryGetValue(phrase, out var meaning)
-                || (phrase.EndsWith('s') && words.TryGetValue(phrase[..^1], out meaning)))
+                || (phrase.EndsWith('s') && words.TryGetValue(phrase[..^1], out meaning))
+                || (phrase.EndsWith("es", StringComparison.Ordinal) && words.TryGetValue(phrase[..^2], out meaning)))
             {
                 return (meaning, count);
             }
@@ -43,13 +44,31 @@ internal static class WordMatch
         return words;
     }
 
-    /// <summary>Takes the longest phrase that any vocabulary knows as its option; gives how many words it took, or null.</summary>
+    /// <summary>What a word means that is one slip of the finger off a known one; null when none is so near, or two are.</summary>
+    /// <param name="word">One word, as written.</param>
+    /// <param name="words">What is known, plain.</param>
+    /// <param name="shortest">How many letters a known word must have: many short words are one slip apart.</param>
+    public static string? OneSlipOff(string word, IReadOnlyDictionary<string, string> words, int shortest)
+    {
+        var plain = RecordSet.Plain(word);
+        var meanings = words
+            .Where(known => known.Key.Length >= shortest && plain.Length >= shortest && Nearest.IsOneSlipOff(plain, known.Key))
+            .Select(known => known.Value)
+            .Distinct()
+            .ToList();
+        return meanings is [var only] ? only : null;
+    }
+
+    /// <summary>
+    /// Takes the longest phrase that any vocabulary knows as its option; of two options that know it, one that has not been
+    /// said: a herring is a fish to catch, and beside a pike it is the bait. Gives how many words it took, or null.
+    /// </summary>
     public static int? TakePhrase(
         string[] said, int at, List<KeyValuePair<string, string>> heard, List<(CommandOption Option, Dictionary<string, string> Words)> vocabularies)
     {
         var best = vocabularies
             .Select(vocabulary => (vocabulary.Option, Match: Longest(said, at, vocabulary.Words)))
-            .MaxBy(found => found.Match?.Words ?? 0);
+            .MaxBy(found => (found.Match?.Words ?? 0, heard.All(option => option.Key != found.Option.Name)));
         if (best.Match is not { } match)
         {
             return null;

@@ -14,7 +14,7 @@ public sealed class CrewOptions(TradeKnowledge knowledge)
     private const int MostKept = 500;
 
     public CommandOption<UnitSystem> Units { get; } = CommandOption.Optional(
-        "units", "The units to speak in", new ChoiceReader<UnitSystem>([("customary", UnitSystem.Customary), ("metric", UnitSystem.Metric)]));
+        "units", "The units to speak in", new ChoiceReader<UnitSystem>([("customary", UnitSystem.Customary), ("metric", UnitSystem.Metric)], ("us", UnitSystem.Customary), ("imperial", UnitSystem.Customary)));
 
     public CommandOption<TimeZoneInfo> Zone { get; } = CommandOption.Optional("zone", "The crew's time zone", new ZoneReader());
 

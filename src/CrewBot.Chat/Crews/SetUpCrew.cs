@@ -102,7 +102,7 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
                 $"Units: {Word(settings.Units) ?? "not set, so each platform's own"}. Time zone: {settings.Zone ?? $"not set, so {request.Caller.Zone.Id}"}.",
                 $"Waters: {(waters.Count == 0 ? "none yet; add one with water" : string.Join(", ", waters.Select(water => water.Name)))}.",
                 .. shown.SelectMany(water => WaterWords.Lines(water, knowledge)),
-                .. people.Count == 0 ? [] : (string[])[$"Roles: {string.Join(", ", people.Select(member => $"{member.Name}, {Word<CrewRole>(member.Role)}"))}."],
+                .. people.Count == 0 ? [] : (string[])[$"Roles: {string.Join(", ", people.Select(member => $"{member.Name} ({Word<CrewRole>(member.Role)})"))}."],
                 .. channels.Count == 0 ? [] : (string[])[$"Channels: {string.Join(", ", channels.Select(pair => $"{pair.Purpose} in {pair.Channel}"))}."],
                 .. settings.ContactRole is null && settings.Emergency is null ? [] : (string[])[$"When a party is overdue: call role {settings.ContactRole ?? "not set"}. Emergency number: {settings.Emergency ?? "not set"}."],
             ],

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies.Unasked;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Derbies;
@@ -34,7 +35,7 @@ public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, C
                 Headline = $"{derby.Name} is closed",
                 Lines =
                 [
-                    .. waiting > 0 ? (string[])[$"{waiting} {(waiting == 1 ? "entry still waits and does" : "entries still wait and do")} not count: /derby rulings."] : [],
+                    .. waiting > 0 ? (string[])[$"{Counted.Of(waiting, "entry still waits and does", "entries still wait and do")} not count: /derby rulings."] : [],
                     .. until > request.At ? (string[])[$"Protests are heard until {words.Time(until, request.At)}."] : [],
                     "/derby results gives them with a file.",
                 ],

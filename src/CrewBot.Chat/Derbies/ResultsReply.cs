@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Derbies;
@@ -21,7 +22,7 @@ internal static class ResultsReply
             [
                 .. standings.Lines.Count == 0 ? (string[])["No fish counted."] : [],
                 .. standings.Lines.Take(MostLines).Select(line => words.Line(line, sheet)),
-                $"{sheet.Board.Anglers.Count()} anglers, {sheet.Board.Entries.Count} entries, {sheet.Board.Entries.Count - standings.Out.Count} of them count.",
+                $"{Counted.Of(sheet.Board.Anglers.Count(), "angler")}, {Counted.Of(sheet.Board.Entries.Count, "entry", "entries")}, {sheet.Board.Entries.Count - standings.Out.Count} of them count.",
             ],
             Reasons =
             [

@@ -1,6 +1,7 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Derbies.Unasked;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Knowledge;
@@ -44,7 +45,7 @@ public sealed class RuleEntries(DerbyOptions options, TradeKnowledge knowledge, 
         var waiting = sheet.Standings.Out.Where(gone => gone.Why is OutReason.Waiting or OutReason.Disputed or OutReason.Late).ToList();
         return new Reply
         {
-            Headline = waiting.Count == 0 ? $"Nothing waits in {sheet.Derby.Name}" : $"{waiting.Count} {(waiting.Count == 1 ? "entry waits" : "entries wait")} in {sheet.Derby.Name}",
+            Headline = waiting.Count == 0 ? $"Nothing waits in {sheet.Derby.Name}" : $"{Counted.Of(waiting.Count, "entry waits", "entries wait")} in {sheet.Derby.Name}",
             Lines = [.. waiting.Take(MostShown).Select(gone => $"{CatchWords.Sentence(words.Entry(gone.Entry, sheet))}: {words.Why(gone)}{(gone.Entry.HasPhoto ? "; there is a photo" : "")}.")],
             Figures = [DerbyFigures.Number.Of(sheet.Derby.Number), DerbyFigures.Waiting.Of(waiting.Count)],
             Actions =

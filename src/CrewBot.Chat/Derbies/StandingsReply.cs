@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Derbies;
@@ -26,7 +27,7 @@ internal static class StandingsReply
                 .. standings.Lines.Count == 0 ? (string[])["No fish counts yet."] : [],
                 .. shown.Select(line => words.Line(line, sheet)),
                 .. own is not null && !shown.Contains(own) ? (string[])[$"You: {words.Line(own, sheet)}"] : [],
-                .. waiting > 0 ? (string[])[$"{waiting} {(waiting == 1 ? "entry waits" : "entries wait")} for a word or a ruling."] : [],
+                .. waiting > 0 ? (string[])[$"{Counted.Of(waiting, "entry waits", "entries wait")} for a word or a ruling."] : [],
             ],
             Reasons =
             [
@@ -49,7 +50,7 @@ internal static class StandingsReply
         var window = sheet.Settings.Window;
         return sheet.Derby.IsClosed ? "closed"
             : now < window.Starts ? $"starts {words.Time(window.Starts, now)}"
-            : now <= window.Ends ? $"on until {words.Time(window.Ends, now)}, {sheet.Board.Anglers.Count()} anglers"
+            : now <= window.Ends ? $"on until {words.Time(window.Ends, now)}, {Counted.Of(sheet.Board.Anglers.Count(), "angler")}"
             : now <= window.LastWord ? $"fished; word of fish until {words.Time(window.LastWord, now)}"
             : "fished, not closed yet";
     }

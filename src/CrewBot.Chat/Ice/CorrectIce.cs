@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Chat.Trips;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
@@ -47,7 +48,7 @@ public sealed class CorrectIce(IceOptions options, CrewBook book, TripDesk trips
             $"{IceSheet.Found(now, water, request.Units)}.",
             IceSheet.CountsAs(now, water, request.Units),
             $"Reason: {reason}",
-            told > 0 ? $"{told} cop{(told == 1 ? "y is" : "ies are")} being changed, with what it said struck through." : "It had been told to no channel.",
+            told > 0 ? $"{Counted.Of(told, "copy is", "copies are")} being changed, with what it said struck through." : "It had been told to no channel.",
         ];
         return new Reply
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Ice;
 using CrewBot.Core.Weather;
 using UnitsNet;
@@ -105,5 +106,5 @@ public sealed class GrowIce(IceOptions options) : ICommandHandler
 
     private static string Percent(Ratio share) => string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, Math.Floor(share.Percent)):0} %");
 
-    private static string Days(int count) => count == 1 ? "1 day" : $"{count} days";
+    private static string Days(int count) => Counted.Of(count, "day");
 }

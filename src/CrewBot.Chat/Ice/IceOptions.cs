@@ -129,7 +129,8 @@ public sealed class IceOptions(TradeKnowledge knowledge)
     public CommandOption<bool> Permitted { get; } = CommandOption.Optional(
         "permitted", "Whether the local authority permits driving there", new ChoiceReader<bool>([("yes", true), ("no", false)]));
 
-    public CommandOption<string> Crew { get; } = CommandOption.Required("crew", "The other crew's key", new NameReader("a crew's key"));
+    public CommandOption<string> Crew { get; } = CommandOption.Optional(
+        "crew", "The other crew; without one you see whom you share with", new PartnerReader());
 
     public CommandOption<bool> SpotShown { get; } = CommandOption.Optional(
         "spot", "Whether they may see the exact spot; hidden if left out", new ChoiceReader<bool>([("shown", true), ("hidden", false)]));

@@ -108,7 +108,7 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
             $"{IceSheet.Found(shown, water, request.Units)}.",
             IceSheet.CountsAs(shown, water, request.Units),
             IceSheet.Beside(shown, request),
-            $"By {IceSheet.Source(shown)}; {When(shown)}. Report #{filed.Number}.",
+            $"By {IceSheet.Source(shown)}{Crew(channel)}; {When(shown)}. Report #{filed.Number}.",
             channel.ShowsSpot && filed.Entry.Page.Quote is { } quote ? string.Join(" ", new[] { quote.Text, quote.Link }.Where(part => part is not null)) : null,
         ];
         return new Reply
@@ -120,7 +120,17 @@ internal sealed class IceRelay(CrewSession session, Request request, string wate
         };
     }
 
+    // Whoever shares no more is not told what the crew is called by now.
+    private string Crew(IceChannel channel) => channel.Partner is null ? ""
+        : channel.MayLearnMore && request.Caller.CrewName is { } name ? $" of {name}"
+        : " of a partner crew";
+
     private string When(FiledIce filed) => filed.Entry.MeasuredAt is { } measured
-        ? $"measured {TimeZoneInfo.ConvertTime(measured, request.Caller.Zone):yyyy-MM-dd HH:mm 'UTC'zzz}"
+        ? $"measured {TimeZoneInfo.ConvertTime(measured, request.Caller.Zone):yyyy-MM-dd HH:mm} {ClockOf(request.Caller.Zone)}"
         : "nobody said when it was measured";
+
+    // "America/Chicago" reads as "Chicago time".
+    private static string ClockOf(TimeZoneInfo zone) => zone.Id.LastIndexOf('/') is var slash && slash < 0
+        ? zone.Id
+        : $"{zone.Id[(slash + 1)..].Replace('_', ' ')}{(zone.Id.StartsWith("Etc/", StringComparison.Ordinal) ? "" : " time")}";
 }

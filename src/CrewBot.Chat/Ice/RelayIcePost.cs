@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Ice.Posts;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -171,13 +172,13 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
         var channels = filed.Max(ice => ice.Channels);
         return new Reply
         {
-            Headline = $"Passed on from {last.MeasuredBy}'s post: {(filed.Count == 1 ? "1 report" : $"{filed.Count} reports")}",
+            Headline = $"Passed on from {last.MeasuredBy}'s post: {Counted.Of(filed.Count, "report")}",
             Lines =
             [
                 .. lines.Take(MostLines - 1),
                 .. lines.Count >= MostLines ? [string.Join(" ", lines.Skip(MostLines - 1))] : (string[])[],
                 last.Entry.MeasuredAt is null ? "Nobody said when it was measured, so it supports no answer." : $"Measured {IceSheet.Age(last, request.At)}.",
-                channels > 0 ? $"Told to {channels} channel{(channels == 1 ? "" : "s")}." : "No channel follows this water yet: /ice follow.",
+                channels > 0 ? $"Told to {Counted.Of(channels, "channel")}." : "No channel follows this water yet: /ice follow.",
             ],
             Figures = [.. filed.Select(ice => IceFigures.Report.Of(ice.Filed.Number)), IceFigures.Told.Of(channels)],
             Cautions = IceCautions.Of(filed.Any(ice => ice.Filed.ToReport().IsBadNews)),

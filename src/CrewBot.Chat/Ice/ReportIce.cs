@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Chat.Trips;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -59,7 +60,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
             $"By {IceSheet.Source(filed)}; {IceSheet.Age(filed, request.At)}.",
             report.IsBadNews ? "It stands as bad news there until a steward closes it with a new measurement." : null,
             report.CanSupport || report.Holes.Count == 0 ? null : "It is shown, but supports no answer: that takes who measured, what, where and when.",
-            told > 0 ? $"Told to {told} channel{(told == 1 ? "" : "s")}." : "No channel follows this water yet: /ice follow.",
+            told > 0 ? $"Told to {Counted.Of(told, "channel")}." : "No channel follows this water yet: /ice follow.",
             .. Understanding.Of(request, []),
         ];
         return new Reply

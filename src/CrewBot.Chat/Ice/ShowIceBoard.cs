@@ -1,7 +1,9 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
+using UnitsNet;
 
 namespace CrewBot.Chat.Ice;
 
@@ -57,10 +59,10 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
             Lines =
             [
                 .. standing.Select(filed => $"STANDS: {IceSheet.Standing(filed, water, request)}"),
-                .. more > 0 ? (string[])[$"…and bad news of {more} more spots."] : [],
+                .. more > 0 ? (string[])[$"…and bad news of {Counted.Of(more, "more spot", "more spots")}."] : [],
                 .. rest.Select(filed => IceSheet.Line(filed, water, request)),
                 board.Day is { } day
-                    ? $"Of the last 24 h, over all spots: {IceShow.Measured(day.Least, request.Units)} to {IceShow.Measured(day.Most, request.Units)}; the least counts as {IceSheet.ClearText(day.Counts, day.Counts.Nanometers >= day.Least.Nanometers, request.Units)}."
+                    ? $"Of the last 24 h, over all spots: {SpanOf(day, request)}; the least counts as {IceSheet.ClearText(day.Counts, day.Counts.Nanometers >= day.Least.Nanometers, request.Units)}."
                     : "Nothing measured within 24 h: no figure.",
                 .. Closed(board.Closed, request),
                 "A thaw, 24 h or another spot voids any of these.",
@@ -68,6 +70,12 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
             Figures = board.Day is { } figures ? [IceFigures.Effective.Of(figures.Counts), IceFigures.Least.Of(figures.Least), IceFigures.Most.Of(figures.Most)] : [],
             Cautions = IceCautions.Of(board.Standing.Count > 0),
         };
+    }
+
+    private static string SpanOf((Length Least, Length Most, Length Counts) day, Request request)
+    {
+        var (least, most) = (IceShow.Measured(day.Least, request.Units), IceShow.Measured(day.Most, request.Units));
+        return least == most ? least : $"{least} to {most}";
     }
 
     // Ice that broke once is worth knowing of all winter.

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Chat.Trips;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -42,7 +43,7 @@ public sealed class WithdrawIce(IceOptions options, CrewBook book, TripDesk trip
         {
             Headline = $"Ice report #{number} is withdrawn.",
             Struck = [IceSheet.Found(filed, water, request.Units)],
-            Lines = [$"Reason: {reason}", told > 0 ? $"{told} cop{(told == 1 ? "y is" : "ies are")} being struck through." : "It had been told to no channel."],
+            Lines = [$"Reason: {reason}", told > 0 ? $"{Counted.Of(told, "copy is", "copies are")} being struck through." : "It had been told to no channel."],
             Figures = [IceFigures.Report.Of(number), IceFigures.Told.Of(told)],
             Cautions = IceCautions.Of(isBad: false),
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Pictures;
@@ -97,7 +98,7 @@ internal sealed class LearnAnswer(
 
         if (record.Forgotten > 0)
         {
-            yield return $"In no rate: {record.Forgotten} {(record.Forgotten == 1 ? "spell" : "spells")} that nobody ended: /lines up with when: ends one.";
+            yield return $"In no rate: {Counted.Of(record.Forgotten, "spell")} that nobody ended: /lines up with when: ends one.";
         }
     }
 

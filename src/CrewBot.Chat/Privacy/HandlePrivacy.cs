@@ -68,8 +68,11 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies) : ICommand
         return await book.WriteOnceAsync(request, (session, member) => EraseAsync(request, session, member, gone), cancellationToken);
     }
 
+    // Whoever presses twice may be erased by the first press while the second is read.
     private static async Task<IReadOnlyList<string>> PhotosAsync(Request request, CrewSession session) =>
-        await new CatchRepository(session).PhotoHashesOfAsync((await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id);
+        await new MemberRepository(session).FindAsync(request.Caller.Member) is { } member
+            ? await new CatchRepository(session).PhotoHashesOfAsync(member.Id)
+            : [];
 
     private static async Task<Reply> EraseAsync(Request request, CrewSession session, CrewMember member, int copies)
     {

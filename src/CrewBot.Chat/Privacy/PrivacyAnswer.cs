@@ -22,7 +22,7 @@ internal static class PrivacyAnswer
         Headline = $"What this crew's log holds on {request.Caller.Name}",
         Lines =
         [
-            $"Your name, platform id, role and units, in one place; {Counts(held)}.",
+            $"Your name, platform id, role and units, in one place. {Counts(held)}.",
             "The crew sees your name and your fish. Spots are shown within the crew alone, coordinates of a water to two decimals.",
             Answers,
             Elsewhere,
@@ -78,8 +78,8 @@ internal static class PrivacyAnswer
 
     private static string Counts(IReadOnlyList<HeldRows> held)
     {
-        var counts = held.Where(rows => rows.Table != "member" && rows.Rows.Count > 0).Select(rows => $"{rows.Rows.Count} {rows.What}").ToList();
-        return counts.Count > 0 ? string.Join(", ", counts) : "nothing else";
+        var counts = held.Where(rows => rows.Table != "member" && rows.Rows.Count > 0).Select(rows => $"{rows.What}: {rows.Rows.Count}").ToList();
+        return counts.Count > 0 ? string.Join("; ", counts) : "Nothing else";
     }
 
     private static double Rows(IReadOnlyList<HeldRows> held) => held.Sum(rows => rows.Rows.Count);

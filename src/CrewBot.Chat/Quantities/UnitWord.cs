@@ -27,7 +27,7 @@ internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero 
             (new(Dimension.Length, 1), ["m", "meter", "meters", "metre", "metres"]),
             (new(Dimension.Length, 0.01), ["cm", "centimeter", "centimeters", "centimetre", "centimetres"]),
             (new(Dimension.Length, 0.001), ["mm", "millimeter", "millimeters", "millimetre", "millimetres"]),
-            (new(Dimension.Length, 12 * Inch), ["ft", "foot", "feet", "'", "′", "’"]),
+            (new(Dimension.Length, 12 * Inch), ["ft", "foot", "feet", "'", "′", "’", "fow"]),
             (new(Dimension.Length, Inch), ["in", "inch", "inches", "\"", "″", "”", "''"]),
             (new(Dimension.Length, 36 * Inch), ["yd", "yds", "yard", "yards"]),
             (new(Dimension.Length, 72 * Inch), ["fathom", "fathoms", "fm", "ftm"]),

@@ -26,7 +26,7 @@ public sealed class RigOptions(TradeKnowledge knowledge)
     public CommandOption<Length> Depth { get; } = CommandOption.Optional(
         "depth", "Depth of the water under the ice", QuantityReaders.Depth);
 
-    public CommandOption<Mood> Mood { get; } = CommandOption.Optional("mood", "How willing the fish are", Moods);
+    public CommandOption<Mood> Mood { get; } = CommandOption.Optional("mood", "How willing the fish are", MoodWords.Reader);
 
     public CommandOption<FishSize> Size { get; } = CommandOption.Optional("size", "How big a fish to be ready for", Sizes);
 
@@ -68,17 +68,9 @@ public sealed class RigOptions(TradeKnowledge knowledge)
         Presentation, Step,
     ];
 
-    internal static ChoiceReader<Mood> Moods { get; } = new(
-        [("negative", Core.Knowledge.Mood.Negative), ("neutral", Core.Knowledge.Mood.Neutral), ("positive", Core.Knowledge.Mood.Positive)],
-        [
-            ("shut down", Core.Knowledge.Mood.Negative), ("slow", Core.Knowledge.Mood.Negative), ("passive", Core.Knowledge.Mood.Negative),
-            ("tough", Core.Knowledge.Mood.Negative), ("active", Core.Knowledge.Mood.Positive), ("aggressive", Core.Knowledge.Mood.Positive),
-            ("hot", Core.Knowledge.Mood.Positive), ("chasing", Core.Knowledge.Mood.Positive),
-        ]);
-
     internal static ChoiceReader<FishSize> Sizes { get; } = new(
         [("small", FishSize.Small), ("typical", FishSize.Typical), ("large", FishSize.Large), ("trophy", FishSize.Trophy)],
-        [("average", FishSize.Typical), ("eater", FishSize.Typical), ("big", FishSize.Large), ("giant", FishSize.Trophy), ("huge", FishSize.Trophy)]);
+        [("average", FishSize.Typical), ("eater", FishSize.Typical), ("big", FishSize.Large), ("giant", FishSize.Trophy), ("huge", FishSize.Trophy), ("massive", FishSize.Trophy), ("monster", FishSize.Trophy)]);
 
     internal static ChoiceReader<Place> Places { get; } = new(
         [("open", Core.Rigs.Place.Open), ("shelter", Core.Rigs.Place.Shelter)],

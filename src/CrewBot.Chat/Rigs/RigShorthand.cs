@@ -7,8 +7,12 @@ namespace CrewBot.Chat.Rigs;
 /// <summary>Reads "walleye 24ft negative in the open -12C" as options of a plan.</summary>
 public sealed class RigShorthand : Shorthand
 {
+    private const double Inch = 0.0254;
+    private const int ShortestFish = 5;
+    private const int ShortestMood = 7;
+
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about"];
+        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we", "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing"];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
@@ -17,16 +21,19 @@ public sealed class RigShorthand : Shorthand
 
     private readonly RigOptions _options;
     private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
+    private readonly Dictionary<string, string> _species;
+    private readonly Dictionary<string, string> _moods = MoodWords.Reader.Words.ToDictionary(RecordSet.Plain);
     private readonly Dictionary<string, string> _without;
 
     public RigShorthand(RigOptions options, TradeKnowledge knowledge)
     {
         _options = options;
+        _species = WordMatch.WordsOf(knowledge.Species);
         _vocabularies =
         [
-            (options.Species, WordMatch.WordsOf(knowledge.Species)),
+            (options.Species, _species),
             (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
-            (options.Mood, RigOptions.Moods.Words.ToDictionary(word => word)),
+            (options.Mood, _moods),
             (options.Size, RigOptions.Sizes.Words.ToDictionary(word => word)),
             (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
             (options.Bait, WordMatch.WordsOf(knowledge.Baits)),
@@ -44,14 +51,17 @@ public sealed class RigShorthand : Shorthand
         var without = new List<string>();
         var missed = new List<string>();
         var vocabularies = _vocabularies.Append((_options.Lake, WordMatch.WordsOf(caller.Waters))).ToList();
-        var said = words.Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
+        // A range of depth is rigged for its deep end: the weight that gets down there, and the cautions for it.
+        var said = LengthRange.ToUpper(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
         for (var at = 0; at < said.Length;)
         {
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? Quantity(said, at, heard, missed)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
-                ?? Other(said[at], missed);
+                ?? Filler(said[at])
+                ?? Slip(said[at], heard)
+                ?? Missed(said[at], missed);
         }
 
         AddList(heard, _options.AlsoThere, also);
@@ -80,14 +90,13 @@ public sealed class RigShorthand : Shorthand
 
     private int? AlsoThere(string[] said, int at, List<string> also)
     {
-        var species = _vocabularies[0].Words;
-        if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && WordMatch.Longest(said, at + 1, species) is { } after)
+        if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && WordMatch.Longest(said, at + 1, _species) is { } after)
         {
             also.Add(after.Meaning);
             return 1 + after.Words;
         }
 
-        if (WordMatch.Longest(said, at, species) is { } named
+        if (WordMatch.Longest(said, at, _species) is { } named
             && at + named.Words < said.Length
             && AlsoAfter.Contains(said[at + named.Words].ToLowerInvariant()))
         {
@@ -115,8 +124,6 @@ public sealed class RigShorthand : Shorthand
                 continue;
             }
 
-            var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
-            var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
             if (split.After is "lines" or "line" or "rods" or "rod")
             {
                 heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
@@ -125,18 +132,7 @@ public sealed class RigShorthand : Shorthand
 
             if (UnitWord.Find(split.After) is { } unit)
             {
-                var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
-                if (OptionFor(unit, split.Number, named) is { } option)
-                {
-                    heard.Add(new(option.Name, text));
-                    if (named != next || named.Length == 0)
-                    {
-                        return count;
-                    }
-
-                    said[at + count] = ""; // it has named this quantity and names no other
-                    return count + 1;
-                }
+                return Measured(said, at, count, (unit, split.Number), heard, missed);
             }
 
             if (count == 1)
@@ -149,9 +145,34 @@ public sealed class RigShorthand : Shorthand
         return null;
     }
 
+    private int Measured(
+        string[] said, int at, int count, (UnitWord Unit, double Number) quantity, List<KeyValuePair<string, string>> heard, List<string> missed)
+    {
+        var text = string.Join(' ', said[at..(at + count)]);
+        var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
+        var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
+        var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
+        if (OptionFor(quantity.Unit, quantity.Number, named) is not { } option)
+        {
+            missed.Add(text);
+            return count;
+        }
+
+        heard.Add(new(option.Name, text));
+        if (named != next || named.Length == 0)
+        {
+            return count;
+        }
+
+        said[at + count] = ""; // it has named this quantity and names no other
+        return count + 1;
+    }
+
     private CommandOption? OptionFor(UnitWord unit, double number, string named) => unit.Dimension switch
     {
-        Dimension.Length => named == "hole" ? _options.Hole : _options.Depth,
+        Dimension.Length when named == "hole" => _options.Hole,
+        // A bare inch or centimetre measures a fish, a hole or the ice: water is told in feet, metres and fathoms.
+        Dimension.Length => unit.Factor > Inch || named == "water" ? _options.Depth : null,
         Dimension.Speed => _options.Current,
         // A bare temperature below freezing can only be the air's.
         Dimension.Temperature => named == "water" ? _options.Water
@@ -160,13 +181,30 @@ public sealed class RigShorthand : Shorthand
         _ => null,
     };
 
-    private static int Other(string word, List<string> missed)
+    private static int? Filler(string word) =>
+        word.Length == 0 || Fillers.Contains(word.ToLowerInvariant()) || Things.Contains(word.ToLowerInvariant()) ? 1 : null;
+
+    // Fingers are cold: a fish or a mood may be one slip off, and what it was read as is said back.
+    private int? Slip(string word, List<KeyValuePair<string, string>> heard)
     {
-        if (!Fillers.Contains(word.ToLowerInvariant()) && !Things.Contains(word.ToLowerInvariant()))
+        if (WordMatch.OneSlipOff(word, _species, ShortestFish) is { } species)
         {
-            missed.Add(word);
+            heard.Add(new(_options.Species.Name, species));
+            return 1;
         }
 
+        if (WordMatch.OneSlipOff(word, _moods, ShortestMood) is { } mood)
+        {
+            heard.Add(new(_options.Mood.Name, mood));
+            return 1;
+        }
+
+        return null;
+    }
+
+    private static int Missed(string word, List<string> missed)
+    {
+        missed.Add(word);
         return 1;
     }
 }

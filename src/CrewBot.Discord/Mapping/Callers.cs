@@ -7,9 +7,10 @@ namespace CrewBot.Discord.Mapping;
 
 /// <summary>Says who acted and for which crew; in a direct message, which names none, the person's own.</summary>
 /// <param name="homes">Finds the person's own crew.</param>
+/// <param name="names">Says what a crew is called.</param>
 /// <param name="units">What units everybody speaks in who set none; null to go by the language.</param>
 /// <param name="log">Notes what could not be asked.</param>
-internal sealed class Callers(HomeCrews homes, CrewUnits? units, ILogger<Callers> log)
+internal sealed class Callers(HomeCrews homes, CrewNames names, CrewUnits? units, ILogger<Callers> log)
 {
     public async ValueTask<Caller> OfAsync(Interaction interaction, CancellationToken cancellationToken)
     {
@@ -24,6 +25,16 @@ internal sealed class Callers(HomeCrews homes, CrewUnits? units, ILogger<Callers
         message.Author is { Bot: not true, Id: { } person } author
             ? await AtHomeAsync(CallerReader.Read(author, units), author, person, cancellationToken)
             : null;
+
+    /// <summary>
+    /// The call with the crew's name, where a command needs it: to store it, or to say which of several crews is meant. Takes a
+    /// question to the platform, so only what is deferred in time may wait for it.
+    /// </summary>
+    public async ValueTask<CommandCall> NamedAsync(CommandCall call, CommandCatalog catalog, CancellationToken cancellationToken) =>
+        (call.Caller.HasOtherCrews || (catalog.TryFind(call.Path, out var handler) && handler.Info.Writes))
+        && Snowflake.TryParse(call.Caller.Crew, out var guild)
+            ? call with { Caller = call.Caller with { CrewName = await names.OfAsync(guild).WaitAsync(cancellationToken) } }
+            : call;
 
     private async Task<Caller> AtHomeAsync(Caller caller, User user, Snowflake person, CancellationToken cancellationToken)
     {

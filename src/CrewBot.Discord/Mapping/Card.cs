@@ -11,6 +11,12 @@ internal sealed record Card(MessageBody Body, bool IsPrivate, bool IsProblem)
 {
     public IReadOnlyList<Upload> Files { get; init; } = [];
 
+    /// <summary>The ids of everything on it that can be pressed or chosen.</summary>
+    public IEnumerable<string> Ids => (Body.Components ?? [])
+        .SelectMany(row => row.Components ?? [])
+        .SelectMany(part => (part.Options ?? []).Select(option => option.Value).Append(part.CustomId))
+        .OfType<string>();
+
     /// <summary>The body as a new message.</summary>
     public MessageBody AsMessage => IsPrivate ? Body with { Flags = MessageFlags.Ephemeral } : Body;
 }

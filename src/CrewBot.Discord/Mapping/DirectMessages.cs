@@ -29,17 +29,19 @@ internal sealed class DirectMessages(
     private async Task<Reply> AnswerAsync(Message message, Snowflake id, Caller caller, CancellationToken cancellationToken)
     {
         var typed = CommandText.Read(message.Content ?? "", catalog);
-        return typed.Value is not { } command
-            ? Reply.Refuse(typed.Fault!)
-            : await dispatcher.AnswerAsync(
-                new CommandCall(id.ToString(), clock.GetUtcNow(), caller, command.Path, command.Options)
-                {
-                    IsDirect = true,
-                    Place = message.ChannelId?.ToString(),
-                    Given = PhotoOf(message, command.Path),
-                    Files = files,
-                },
-                cancellationToken);
+        if (typed.Value is not { } command)
+        {
+            return Reply.Refuse(typed.Fault!);
+        }
+
+        var call = new CommandCall(id.ToString(), clock.GetUtcNow(), caller, command.Path, command.Options)
+        {
+            IsDirect = true,
+            Place = message.ChannelId?.ToString(),
+            Given = PhotoOf(message, command.Path),
+            Files = files,
+        };
+        return await dispatcher.AnswerAsync(await callers.NamedAsync(call, catalog, cancellationToken), cancellationToken);
     }
 
     private Dictionary<string, string> PhotoOf(Message message, string path) =>

@@ -29,10 +29,11 @@ public sealed class DiscordRoom : IDisposable
         _log = logs.CreateLogger<DiscordRoom>();
         _rest = new RestClient(ApiConnection.Create(), options, clock, logs.CreateLogger<RestClient>());
         var api = new DiscordApi(_rest);
-        var codec = new PressCodec(catalog, new PressMemory());
+        var codec = new PressCodec(catalog, new LongButtons(new ButtonBook(book), clock, logs.CreateLogger<LongButtons>()));
         var cards = new CardWriter(new ButtonRows(codec));
         var files = new SentFiles(_files, options.ApiBaseAddress);
-        var callers = new Callers(new HomeCrews(book, api, clock), options.Units, logs.CreateLogger<Callers>());
+        var callers = new Callers(
+            new HomeCrews(book, api, clock), new CrewNames(api, clock, logs.CreateLogger<CrewNames>()), options.Units, logs.CreateLogger<Callers>());
         var router = new EventRouter(
             new InteractionRouter(
                 api, catalog, dispatcher, codec, cards, callers, files, pictures, clock, logs.CreateLogger<InteractionRouter>()),

@@ -116,7 +116,8 @@ internal sealed class InteractionRouter(
     private async Task OnPressAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
         var isList = data.CustomId?.StartsWith(ButtonRows.ListId, StringComparison.Ordinal) is true;
-        var press = codec.Read(isList ? data.Values is [var chosen, ..] ? chosen : null : data.CustomId);
+        var id = isList ? data.Values is [var chosen, ..] ? chosen : null : data.CustomId;
+        var press = await codec.ReadAsync(id, CrewOf(received), cancellationToken);
         switch (press)
         {
             case null or { Kind: PressKind.Form }:
@@ -143,7 +144,7 @@ internal sealed class InteractionRouter(
 
     private async Task OnFormAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
-        if (codec.Read(data.CustomId) is not { Kind: PressKind.Form } form)
+        if (await codec.ReadAsync(data.CustomId, CrewOf(received), cancellationToken) is not { Kind: PressKind.Form } form)
         {
             await SayAsync(received, OldButton, cancellationToken);
             return;
@@ -158,10 +159,13 @@ internal sealed class InteractionRouter(
         interaction.Message?.Flags?.HasFlag(MessageFlags.Ephemeral) is true ? AnswerPlan.InPlace : AnswerPlan.Private;
 
     // A form is a first answer: it can't follow a deferral.
-    private Task OpenAsync(ReceivedInteraction received, ModalResponse form, CancellationToken cancellationToken) =>
-        api.AnswerAsync(
+    private async Task OpenAsync(ReceivedInteraction received, ModalResponse form, CancellationToken cancellationToken)
+    {
+        await api.AnswerAsync(
             received.Interaction.Id, received.Interaction.Token, form, WireJson.Default.ModalResponse, [],
             TimeLeft(received), cancellationToken);
+        await codec.SaveAsync(CrewOf(received), [form.Data.CustomId], cancellationToken);
+    }
 
     private async ValueTask<CommandCall> CallOfAsync(
         ReceivedInteraction received, string path, IReadOnlyDictionary<string, string> options, CancellationToken cancellationToken) =>
@@ -190,14 +194,19 @@ internal sealed class InteractionRouter(
         CancellationToken cancellationToken)
     {
         using var exchange = new Exchange(api, received, plan, clock, log, cancellationToken);
-        var reply = await dispatcher.AnswerAsync(await call(), cancellationToken);
+        var reply = await dispatcher.AnswerAsync(await callers.NamedAsync(await call(), catalog, cancellationToken), cancellationToken);
         if (purpose is CardPurpose.Picture or CardPurpose.SharedPicture)
         {
             reply = await pictures.IllustrateAsync(reply, cancellationToken);
         }
 
-        await exchange.AnswerAsync(cards.Write(reply, purpose));
+        var card = cards.Write(reply, purpose);
+        await exchange.AnswerAsync(card);
+        await codec.SaveAsync(CrewOf(received), card.Ids, cancellationToken);
     }
+
+    // What is pressed in a direct message belongs to no crew, whichever the command speaks for.
+    private static string? CrewOf(ReceivedInteraction received) => received.Interaction.GuildId?.ToString();
 
     private async Task SayAsync(ReceivedInteraction received, string line, CancellationToken cancellationToken)
     {

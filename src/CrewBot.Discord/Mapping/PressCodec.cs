@@ -9,19 +9,19 @@ namespace CrewBot.Discord.Mapping;
 /// <summary>
 /// Writes a whole command into the 100 characters of a component's id, so that buttons outlive restarts. Options go by
 /// their place in the command's declaration; a checksum of it tells ids apart that an older version wrote. A command too
-/// long for that is remembered in memory, and its id says where.
+/// long for that is kept elsewhere, written the same way, and its id says where.
 /// </summary>
 /// <remarks>
 /// Shape: version, kind, checksum, path, then each option as its place in base 36 and its value, with <c>~</c> between; in a
 /// form last a dot and the places of its fields. The id carries no right and no secret: whoever presses is asked again for
 /// theirs.
 /// </remarks>
-internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
+internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
 {
     private const char Version = '1';
     private const char Separator = '~';
     private const char Asked = '.';
-    private const string Remembered = "*";
+    private const char Kept = '*';
     private const string Digits = "0123456789abcdefghijklmnopqrstuvwxyz";
 
     private static readonly SearchValues<char> AsTheyAre =
@@ -66,11 +66,28 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
             }
         }
 
-        return id.Length <= Limits.CustomId ? id.ToString() : $"{Version}{(char)press.Kind}{Remembered}{memory.Keep(press)}";
+        return id.Length <= Limits.CustomId ? id.ToString() : $"{Version}{(char)press.Kind}{Kept}{buttons.Keep(id.ToString())}";
     }
 
-    /// <summary>Reads an id; null for one that nobody wrote, an older version wrote, or memory has lost.</summary>
-    public Press? Read(string? id)
+    /// <summary>Has what components stand for outlive this process, as far as their ids do not say it themselves.</summary>
+    /// <param name="crew">Whose components they are; those of no crew live as long as this process.</param>
+    /// <param name="ids">The ids of components and of what can be chosen.</param>
+    /// <param name="cancellationToken">Gives up before anything is stored.</param>
+    public Task SaveAsync(string? crew, IEnumerable<string> ids, CancellationToken cancellationToken) => crew is null
+        ? Task.CompletedTask
+        : buttons.SaveAsync(crew, ids.Where(IsKept).Select(id => id[3..]), cancellationToken);
+
+    /// <summary>Reads an id; null for one that nobody wrote, an older version wrote, or whose command is kept no more.</summary>
+    /// <param name="id">The id.</param>
+    /// <param name="crew">Where it was pressed.</param>
+    /// <param name="cancellationToken">Stops looking.</param>
+    public async ValueTask<Press?> ReadAsync(string? id, string? crew, CancellationToken cancellationToken) => id is not null && IsKept(id)
+        ? Read(await buttons.FindAsync(crew, id[3..], cancellationToken)) is { } kept && (char)kept.Kind == id[1] ? kept : null
+        : Read(id);
+
+    private static bool IsKept(string id) => id.Length > 3 && id[0] == Version && id[2] == Kept;
+
+    private Press? Read(string? id)
     {
         if (id is not { Length: > 3 } || id[0] != Version || !Enum.IsDefined((PressKind)id[1]))
         {
@@ -78,11 +95,6 @@ internal sealed class PressCodec(CommandCatalog catalog, PressMemory memory)
         }
 
         var kind = (PressKind)id[1];
-        if (id[2..].StartsWith(Remembered, StringComparison.Ordinal))
-        {
-            return memory.Find(id[3..]) is { } kept && kept.Kind == kind ? kept : null;
-        }
-
         var parts = id[2..].Split(Separator);
         return parts[0].Length > 2 && catalog.TryFind(Unpacked(parts[0][2..]), out var handler)
             && _checksums[handler.Info.Path] == parts[0][..2]

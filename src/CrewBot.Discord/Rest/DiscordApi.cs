@@ -15,6 +15,9 @@ internal sealed class DiscordApi(RestClient rest)
     public Task<Application> GetApplicationAsync(CancellationToken cancellationToken) =>
         rest.SendAsync(new RestRequest(Routes.CurrentApplication), WireJson.Default.Application, cancellationToken);
 
+    public Task<Guild> GetGuildAsync(Snowflake guild, CancellationToken cancellationToken) =>
+        rest.SendAsync(new RestRequest(Routes.Guild(guild)), WireJson.Default.Guild, cancellationToken);
+
     /// <summary>A person as a guild's member; a refusal with the status 404 when they are none, or the bot is not there.</summary>
     public Task<Member> GetMemberAsync(Snowflake guild, Snowflake person, CancellationToken cancellationToken) =>
         rest.SendAsync(new RestRequest(Routes.GuildMember(guild, person)), WireJson.Default.Member, cancellationToken);

@@ -11,6 +11,9 @@ internal static class Routes
     public static readonly Route GatewayAdvice = Read("gateway/bot", "gateway/bot");
     public static readonly Route CurrentApplication = Read("applications/@me", "applications/@me");
 
+    public static Route Guild(Snowflake guild) =>
+        new(HttpMethod.Get, "guilds/{guild}", $"guilds/{guild}") { Major = guild.ToString(), Repetition = Repetition.Always };
+
     public static Route GuildMember(Snowflake guild, Snowflake person) =>
         new(HttpMethod.Get, "guilds/{guild}/members/{id}", $"guilds/{guild}/members/{person}")
         {

@@ -16,6 +16,7 @@ namespace CrewBot.Discord.Wire;
 [JsonSerializable(typeof(Application))]
 [JsonSerializable(typeof(User))]
 [JsonSerializable(typeof(Channel))]
+[JsonSerializable(typeof(Guild))]
 [JsonSerializable(typeof(Member))]
 [JsonSerializable(typeof(Message))]
 [JsonSerializable(typeof(RateLimitBody))]

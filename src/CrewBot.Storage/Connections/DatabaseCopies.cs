@@ -21,7 +21,7 @@ public static class DatabaseCopies
             throw new StorageException($"{file} is there already: give another name.");
         }
 
-        await GuardedAsync(database, () => CopyAsync(database, file));
+        await GuardedAsync(database, () => CopyAsync(database, file, replaces: false));
     }
 
     /// <summary>Checks a copy and puts it in the database's place.</summary>
@@ -46,11 +46,7 @@ public static class DatabaseCopies
             await EnsureNobodyUsesAsync(database);
         }
 
-        await GuardedAsync(file, () => CopyAsync(file, database));
-        foreach (var beside in (string[])["-wal", "-shm"])
-        {
-            File.Delete(database + beside);
-        }
+        await GuardedAsync(file, () => CopyAsync(file, database, replaces: true));
     }
 
     private static async Task GuardedAsync(string path, Func<Task> copy)
@@ -70,7 +66,7 @@ public static class DatabaseCopies
     }
 
     // The copy is made beside its place and moved there whole: a fall leaves the old file or the new one.
-    private static async Task CopyAsync(string from, string to)
+    private static async Task CopyAsync(string from, string to, bool replaces)
     {
         var part = $"{Path.GetFullPath(to)}.part";
         File.Delete(part);
@@ -89,7 +85,14 @@ public static class DatabaseCopies
                 }
             }
 
-            File.Move(part, to, overwrite: true);
+            if (replaces)
+            {
+                // The log of the old file must never meet the new one, not even after a fall between these lines.
+                File.Delete($"{to}-wal");
+                File.Delete($"{to}-shm");
+            }
+
+            File.Move(part, to, overwrite: replaces);
         }
         finally
         {

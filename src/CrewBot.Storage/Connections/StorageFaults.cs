@@ -15,9 +15,9 @@ internal static class StorageFaults
 
     private static string? LineOf(SqliteException fault, string path) => fault.SqliteErrorCode switch
     {
+        _ when IsFull(fault) => $"The disk that holds {path} is full. Nothing was stored: make room, then send it again.",
         raw.SQLITE_CORRUPT or raw.SQLITE_NOTADB =>
             $"{path} is damaged or not a database of CrewBot. It was left as it is: put it aside and bring back a backup with: restore FILE.",
-        raw.SQLITE_FULL => $"The disk that holds {path} is full. Nothing was stored: make room, then send it again.",
         raw.SQLITE_BUSY or raw.SQLITE_LOCKED => $"{path} is held by another program. Nothing was stored: try again, or end the other one.",
         raw.SQLITE_READONLY or raw.SQLITE_PERM =>
             $"{path} can't be written. Nothing was stored: give this user write access to the file and its folder.",
@@ -25,4 +25,8 @@ internal static class StorageFaults
         raw.SQLITE_IOERR => $"The disk that holds {path} reports an error. Nothing was stored: check the disk before going on.",
         _ => null,
     };
+
+    // Opening makes a small file beside the database, and a full disk has no room for that one either.
+    private static bool IsFull(SqliteException fault) =>
+        fault.SqliteErrorCode == raw.SQLITE_FULL || fault.SqliteExtendedErrorCode == raw.SQLITE_IOERR_SHMSIZE;
 }

@@ -5,7 +5,9 @@ namespace CrewBot.Storage.Crews;
 /// <summary>A crew's own settings.</summary>
 public sealed class CrewRepository(CrewSession session)
 {
-    private const string FindSql = "SELECT units, zone, revision, emergency, contact_role FROM crew WHERE id = @CrewId";
+    private const string FindSql = "SELECT units, zone, revision, name, emergency, contact_role FROM crew WHERE id = @CrewId";
+
+    private const string SetNameSql = "UPDATE crew SET name = @Name WHERE id = @CrewId AND name IS NOT @Name";
 
     private const string SetUnitsSql = "UPDATE crew SET units = @Units, revision = revision + 1 WHERE id = @CrewId";
 
@@ -27,10 +29,14 @@ public sealed class CrewRepository(CrewSession session)
         await session.FirstOrDefaultAsync<SettingsRow>(FindSql, new { session.CrewId }) is { } row
             ? new CrewSettings(Words.Read<UnitSystem>(row.Units), row.Zone, row.Revision)
             {
+                Name = row.Name,
                 Emergency = row.Emergency,
                 ContactRole = row.ContactRole,
             }
             : CrewSettings.None;
+
+    /// <summary>Notes what the crew is called now.</summary>
+    public Task SetNameAsync(string name) => session.ExecuteAsync(SetNameSql, new { session.CrewId, Name = name });
 
     public Task SetUnitsAsync(UnitSystem units) =>
         session.ExecuteAsync(SetUnitsSql, new { session.CrewId, Units = Words.Write(units) });
@@ -52,7 +58,7 @@ public sealed class CrewRepository(CrewSession session)
     public async Task<IReadOnlyList<(string Purpose, string Channel)>> ChannelsAsync() =>
         [.. (await session.QueryAsync<ChannelRow>(ChannelsSql, new { session.CrewId })).Select(row => (row.Purpose, row.Channel))];
 
-    private sealed record SettingsRow(string? Units, string? Zone, long Revision, string? Emergency, string? ContactRole);
+    private sealed record SettingsRow(string? Units, string? Zone, long Revision, string? Name, string? Emergency, string? ContactRole);
 
     private sealed record ChannelRow(string Purpose, string Channel);
 }

@@ -9,6 +9,9 @@ public sealed record CrewSettings(UnitSystem? Units, string? Zone, long Revision
     /// <summary>What holds before anything is set.</summary>
     public static CrewSettings None { get; } = new(null, null, 0);
 
+    /// <summary>What it is called; null while its platform has told nobody.</summary>
+    public string? Name { get; init; }
+
     /// <summary>The number to call for help where the crew fishes; null when nobody said.</summary>
     public string? Emergency { get; init; }
 

@@ -6,7 +6,7 @@ namespace CrewBot.Storage.Ice;
 /// <summary>A report of ice as it stands in the crew's book.</summary>
 /// <param name="Number">Its number within the crew.</param>
 /// <param name="Entry">What was filed.</param>
-/// <param name="Filer">Who filed it, by name.</param>
+/// <param name="Filer">Who filed it, by name; with that of their crew, where it is a partner's.</param>
 public sealed record FiledIce(long Number, IceEntry Entry, string Filer)
 {
     /// <summary>Why a steward closed its bad news; null while nobody has.</summary>

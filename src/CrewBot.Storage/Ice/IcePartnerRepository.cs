@@ -12,18 +12,21 @@ public sealed class IcePartnerRepository(CrewSession session)
 
     private const string EndSql = "DELETE FROM ice_partner WHERE crew_id = @CrewId AND partner = @Partner";
 
-    private const string HasAgreedSql = """
-        SELECT COUNT(*) FROM ice_partner theirs
-        JOIN crew there ON there.id = theirs.crew_id
-        JOIN crew here ON here.key = theirs.partner
-        JOIN ice_partner mine ON mine.crew_id = here.id AND mine.partner = there.key
-        WHERE here.id = @CrewId AND there.key = @Partner
+    // Another crew's name is read where both name each other, and nowhere else.
+    private const string AllSql = """
+        SELECT mine.partner AS key, theirs.crew_id IS NOT NULL AS has_agreed, mine.shows_spot, CASE WHEN theirs.crew_id IS NOT NULL THEN there.name END AS name
+        FROM ice_partner mine
+        JOIN crew here ON here.id = mine.crew_id
+        LEFT JOIN crew there ON there.key = mine.partner
+        LEFT JOIN ice_partner theirs ON theirs.crew_id = there.id AND theirs.partner = here.key
+        WHERE mine.crew_id = @CrewId
+        ORDER BY mine.partner
         """;
 
     // The one statement that reads reports of other crews: both must name each other, and only what is bad and open comes over.
     private const string BadNewsSql = $"""
         WITH partner AS (
-            SELECT DISTINCT theirs.crew_id, known.water_id, theirs.shows_spot FROM ice_partner mine
+            SELECT DISTINCT theirs.crew_id, there.name, known.water_id, theirs.shows_spot FROM ice_partner mine
             JOIN crew here ON here.id = mine.crew_id
             JOIN crew there ON there.key = mine.partner
             JOIN ice_partner theirs ON theirs.crew_id = there.id AND theirs.partner = here.key
@@ -31,11 +34,11 @@ public sealed class IcePartnerRepository(CrewSession session)
             JOIN water_name known ON known.crew_id = there.id AND known.plain = ours.plain
             WHERE mine.crew_id = @CrewId
         ), newest AS (
-            SELECT bad.crew_id, bad.water_id, bad.spot_plain, partner.shows_spot, MAX(bad.at_ms) AS at_ms FROM partner
+            SELECT bad.crew_id, partner.name, bad.water_id, bad.spot_plain, partner.shows_spot, MAX(bad.at_ms) AS at_ms FROM partner
             JOIN ice_report bad ON bad.crew_id = partner.crew_id AND bad.water_id = partner.water_id AND bad.is_open = 1 AND bad.at_ms >= @FromMs
             GROUP BY bad.crew_id, bad.water_id, bad.spot_plain
         )
-        {IceReportRepository.Select}
+        SELECT {IceReportRepository.Columns}, m.name || COALESCE(' of ' || newest.name, '') AS filer {IceReportRepository.From}
         JOIN newest ON newest.crew_id = r.crew_id AND newest.water_id = r.water_id AND newest.spot_plain = r.spot_plain
             AND newest.shows_spot = @ShowsSpot AND r.is_open = 1 AND r.at_ms >= MIN(newest.at_ms, @DayMs)
         ORDER BY r.at_ms DESC, r.number DESC
@@ -50,9 +53,9 @@ public sealed class IcePartnerRepository(CrewSession session)
     /// <summary>Ends an agreement for both.</summary>
     public Task EndAsync(string partner) => session.ExecuteAsync(EndSql, new { session.CrewId, Partner = partner });
 
-    /// <summary>Whether both have agreed.</summary>
-    public async Task<bool> HasAgreedAsync(string partner) =>
-        await session.SingleAsync<long>(HasAgreedSql, new { session.CrewId, Partner = partner }) > 0;
+    /// <summary>The crews that this one will share with, whether they have agreed or not.</summary>
+    public async Task<IReadOnlyList<IcePartner>> AllAsync() =>
+        [.. (await session.QueryAsync<PartnerRow>(AllSql, new { session.CrewId })).Select(row => row.ToPartner())];
 
     /// <summary>
     /// Bad news that partner crews have of a water and have not closed, newest first: the newest of each spot, and all of the last
@@ -87,4 +90,18 @@ public sealed class IcePartnerRepository(CrewSession session)
             },
         },
     };
+
+    // By properties: a name of nobody has no type that a constructor could take.
+    private sealed record PartnerRow
+    {
+        public string Key { get; init; } = "";
+
+        public long HasAgreed { get; init; }
+
+        public long ShowsSpot { get; init; }
+
+        public string? Name { get; init; }
+
+        public IcePartner ToPartner() => new(Key, HasAgreed != 0, ShowsSpot != 0) { Name = Name };
+    }
 }

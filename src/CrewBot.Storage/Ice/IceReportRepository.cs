@@ -8,11 +8,12 @@ namespace CrewBot.Storage.Ice;
 /// <summary>A crew's reports of ice. None is ever deleted: one that was wrong is corrected or withdrawn, with its reason.</summary>
 public sealed class IceReportRepository(CrewSession session)
 {
-    internal const string Select = """
-        SELECT r.number, r.member_id, r.water_id, r.spot, r.measured_at_ms, r.filed_at_ms, r.page, r.closed_reason, r.withdrawn_reason,
-            m.name AS filer
-        FROM ice_report r JOIN member m ON m.crew_id = r.crew_id AND m.id = r.member_id
-        """;
+    internal const string Columns =
+        "r.number, r.member_id, r.water_id, r.spot, r.measured_at_ms, r.filed_at_ms, r.page, r.closed_reason, r.withdrawn_reason";
+
+    internal const string From = "FROM ice_report r JOIN member m ON m.crew_id = r.crew_id AND m.id = r.member_id";
+
+    private const string Select = $"SELECT {Columns}, m.name AS filer {From}";
 
     private const string NextNumberSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM ice_report WHERE crew_id = @CrewId";
 

@@ -114,6 +114,18 @@ internal static class HeldTables
         {
             Column = "changed_by",
         },
+        // Any of them may name the person; whoever presses one that is gone asks again.
+        new(
+            "long_button",
+            "commands behind buttons",
+            "DELETE FROM long_button WHERE crew_id = (SELECT crew_id FROM member WHERE crew_id = @CrewId AND id = @MemberId)")
+        {
+            Column = "command",
+            RowsSql = """
+                SELECT command, kept_at_ms FROM long_button
+                WHERE crew_id = @CrewId AND instr(command, (SELECT platform_id FROM member WHERE crew_id = @CrewId AND id = @MemberId)) > 0
+                """,
+        },
         // The request itself is remembered a while longer: sent again, it must not bring the person back.
         new(
             "handled_request",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Storage.Connections;
 using Dapper;
 using DbUp;
 using DbUp.Engine;
@@ -45,7 +46,9 @@ internal static class Shape
                 .PerformUpgrade();
             if (!upgrade.Successful && attempts == 0)
             {
-                throw new StorageException($"{path} can't be brought to this version's shape: {upgrade.Error.Message}", upgrade.Error);
+                throw upgrade.Error is SqliteException fault && StorageFaults.IsOutside(fault)
+                    ? StorageFaults.Of(fault, path)
+                    : new StorageException($"{path} can't be brought to this version's shape: {upgrade.Error.Message}", upgrade.Error);
             }
         }
     }
@@ -55,6 +58,8 @@ internal static class Shape
     /// <exception cref="StorageException">It belongs to another program or to a newer CrewBot.</exception>
     public static async Task<int> CheckAsync(SqliteConnection connection, string path)
     {
+        // One view of the file: another process may be bringing it up between two questions.
+        await using var view = connection.BeginTransaction(deferred: true);
         var owner = await connection.QuerySingleAsync<long>("PRAGMA application_id");
         var at = await connection.QuerySingleAsync<int>("PRAGMA user_version");
         if (owner != OurFile && (owner != 0 || at != 0 || await HoldsForeignTablesAsync(connection)))

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Storage;
+using CrewBot.Storage.Buttons;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Outbox;
 using CrewBot.Storage.Requests;
@@ -8,7 +9,7 @@ using Microsoft.Extensions.Logging;
 
 namespace CrewBot.Worker.Background;
 
-/// <summary>Forgets, once a day and crew by crew, what is kept for a time only: first answers, and posts of seasons ago.</summary>
+/// <summary>Forgets, once a day and crew by crew, what is kept for a time only: first answers, commands behind buttons, and posts of seasons ago.</summary>
 internal sealed class ForgettingService(CrewBook book, TimeProvider clock, ILogger<ForgettingService> log) : BackgroundService
 {
     /// <summary>How often it looks.</summary>
@@ -44,6 +45,7 @@ internal sealed class ForgettingService(CrewBook book, TimeProvider clock, ILogg
                     async session =>
                     {
                         await new RequestRepository(session).ForgetAsync(now - RequestRepository.Kept);
+                        await new ButtonRepository(session).ForgetAsync(now - ButtonRepository.Kept);
                         await new PostRepository(session).ForgetAsync(now - PostRepository.Kept);
                     },
                     cancellationToken);

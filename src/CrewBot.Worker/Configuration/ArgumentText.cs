@@ -30,12 +30,13 @@ internal static class ArgumentText
         _ => throw new FormatException($"--role {Quoting.Quote(text)} is none of owner, steward, member."),
     };
 
-    /// <exception cref="FormatException">It is not an instant, or lacks its offset from UTC.</exception>
+    /// <exception cref="FormatException">It is not an instant of this century or the next, or lacks its offset from UTC.</exception>
     public static DateTimeOffset Instant(string option, string text) =>
         text.Length > 10
         && (text.EndsWith('Z') || text[10..].IndexOfAny(['+', '-']) > 0)
         && DateTimeOffset.TryParseExact(text, Instants, CultureInfo.InvariantCulture, DateTimeStyles.None, out var instant)
+        && instant.UtcDateTime.Year is >= 2000 and < 2200
             ? instant
             : throw new FormatException(
-                $"{option} {Quoting.Quote(text)} is no instant with its offset, such as 2026-01-17T07:30-06:00 or 2026-01-17T13:30Z.");
+                $"{option} {Quoting.Quote(text)} is no instant from 2000 to 2199 with its offset, such as 2026-01-17T07:30-06:00 or 2026-01-17T13:30Z.");
 }

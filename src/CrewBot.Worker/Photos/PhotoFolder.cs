@@ -37,8 +37,7 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
             }
 
             CreateFolder(Path.GetDirectoryName(path)!);
-            await File.WriteAllBytesAsync($"{path}.part", photo, cancellationToken);
-            File.Move($"{path}.part", path, overwrite: true);
+            await WriteAsync(path, photo, cancellationToken);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -75,6 +74,21 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
     // A crew's key comes from a platform or from whoever starts the program: it names no folder as it is.
     private string PathOf(string crew, string hash) =>
         Path.Combine(folder, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(crew)))[..16], hash);
+
+    // A photo that came to nothing leaves no part of itself: nobody would ever delete it.
+    private static async Task WriteAsync(string path, ReadOnlyMemory<byte> photo, CancellationToken cancellationToken)
+    {
+        var part = $"{path}.part";
+        try
+        {
+            await File.WriteAllBytesAsync(part, photo, cancellationToken);
+            File.Move(part, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(part);
+        }
+    }
 
     private static void CreateFolder(string path)
     {

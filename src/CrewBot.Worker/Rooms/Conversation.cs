@@ -43,7 +43,10 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             return Reply.Refuse(fault);
         }
 
-        return await AskAsync(typed.Value!, id, at, cancellationToken);
+        var reply = await AskAsync(typed.Value!, id, at, cancellationToken);
+        return reply.Problem is { } problem && typed.Value!.Path == catalog.Bare.Path && line.TrimStart()[0] != '/'
+            ? reply with { Problem = $"{problem} {HelpReply.PointerFor(line, catalog)}" }
+            : reply;
     }
 
     private async Task<Reply> AskAsync(TypedCommand command, string? id, DateTimeOffset? at, CancellationToken cancellationToken)

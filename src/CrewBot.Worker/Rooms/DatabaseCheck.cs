@@ -30,7 +30,9 @@ internal sealed class DatabaseCheck(string? path, TimeProvider clock)
         var findings = new List<Finding>();
         if (!File.Exists(path))
         {
-            findings.Add(new("database", true, $"{path} is not there yet; it is made when something is first stored"));
+            findings.Add(FolderFault(FolderOf(path)) is { } fault
+                ? new("database", false, $"{path} can't be made: {fault} Choose a place that this user may write to")
+                : new("database", true, $"{path} is not there yet; it is made by the first command that needs it"));
         }
         else
         {
@@ -88,16 +90,37 @@ internal sealed class DatabaseCheck(string? path, TimeProvider clock)
 
     private static void AddDisk(string path, List<Finding> findings)
     {
+        var free = new DriveInfo(FolderOf(path)).AvailableFreeSpace;
+        findings.Add(free < LeastFree
+            ? new("disk", false, $"{free / Megabyte} MB are free where the database lies; make room before it is full")
+            : new("disk", true, $"ok, {free / Megabyte} MB are free where the database lies"));
+    }
+
+    // Where the file lies, or the nearest folder above that is there.
+    private static string FolderOf(string path)
+    {
         var folder = Path.GetDirectoryName(path)!;
         while (!Directory.Exists(folder) && Path.GetDirectoryName(folder) is { } above)
         {
             folder = above;
         }
 
-        var free = new DriveInfo(folder).AvailableFreeSpace;
-        findings.Add(free < LeastFree
-            ? new("disk", false, $"{free / Megabyte} MB are free where the database lies; make room before it is full")
-            : new("disk", true, $"ok, {free / Megabyte} MB are free where the database lies"));
+        return folder;
+    }
+
+    // Making a file, gone again at once, is the one sure test.
+    private static string? FolderFault(string folder)
+    {
+        try
+        {
+            using var _ = new FileStream(
+                Path.Combine(folder, Path.GetRandomFileName()), FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+            return null;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return fault.Message;
+        }
     }
 
     private static string Size(string file) => string.Create(CultureInfo.InvariantCulture, $"{new FileInfo(file).Length / (double)Megabyte:0.#} MB");

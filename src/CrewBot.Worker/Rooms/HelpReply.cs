@@ -5,6 +5,8 @@ namespace CrewBot.Worker.Rooms;
 /// <summary>Help, made from what the commands declare.</summary>
 internal static class HelpReply
 {
+    private const int ShortestVerb = 4;
+
     /// <summary>Answers <c>help</c>, <c>help rig</c> and <c>help rig plan</c>.</summary>
     public static Reply For(string line, CommandCatalog catalog)
     {
@@ -28,13 +30,27 @@ internal static class HelpReply
                 + $"Nearest: help {Nearest.To(string.Join(' ', topic), catalog.Commands.Select(info => info.Path), 1)[0]}");
     }
 
+    /// <summary>Where to look for what a line of plain words may have been about, when it makes no plan.</summary>
+    public static string PointerFor(string line, CommandCatalog catalog)
+    {
+        var said = line.ToLowerInvariant().Split([' ', '\t', ',', '.', '!', '?'], StringSplitOptions.RemoveEmptyEntries);
+        // "down", "out" and the like stand in many a sentence that asks for something else.
+        var about = catalog.Commands
+            .Where(info => said[0] == info.Verb || (info.Verb.Length > ShortestVerb && said.Contains(info.Verb)))
+            .OrderByDescending(info => said.Contains(info.Family))
+            .Select(info => info.Path)
+            .Concat(catalog.Families.Where(said.Contains))
+            .FirstOrDefault();
+        return about is null ? "help lists what else can be asked." : $"Not about a rig? help {about}";
+    }
+
     private static Reply Everything(CommandCatalog catalog) => new()
     {
         Headline = "What can be asked",
         Lines =
         [
             .. catalog.Families.Select(family => Verbs(family, catalog)),
-            $"Words alone are read as /{catalog.Bare.Path}.",
+            $"Words alone are read as /{catalog.Bare.Path}. What a command takes first needs no name: /catch best walleye",
             "help rig: what each of them does; help rig plan: what a command takes",
             "why: the reasons and figures behind the last answer",
             "share: the last answer as the crew would see it",

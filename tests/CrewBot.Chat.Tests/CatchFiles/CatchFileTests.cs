@@ -86,7 +86,7 @@ public sealed class CatchFileTests : IAsyncDisposable
 
         Assert.Equal("Added 2 fish to the log", reply.Headline);
         Assert.Equal(
-            ["#1 walleye, 22.5 in (57.2 cm), Ana, 2027-01-15 14:20", "#2 yellow perch, 9 in (22.9 cm), Bo, 2027-01-15 14:20"],
+            ["#1 walleye, 22.5 in (57.2 cm), Ana, Fri 15 Jan 14:20", "#2 yellow perch, 9 in (22.9 cm), Bo, Fri 15 Jan 14:20"],
             (await _room.SayAsync("catch list")).Lines.Order());
         Assert.Contains("in the log already", (await _room.SayAsync("catch import file:https://files.example/old.csv")).Headline, StringComparison.Ordinal);
     }

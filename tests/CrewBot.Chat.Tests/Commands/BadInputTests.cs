@@ -22,7 +22,7 @@ public sealed class BadInputTests(ChatFixture chat)
     [InlineData("/rig plan species:walleye without:gold", "without: 'gold' is not known. Nearest: grub, lead, mono.")]
     [InlineData("/rig plan species:walleye lake:Loon Basin", "lake: 'Loon Basin' is no water of this crew. Its owner adds one with /crew setup water:\"name\".")]
     [InlineData("/rig plan species:walleye also-there:pike,,shark", "also-there: 'shark' is not known. Nearest: arctic char, northern pike, black crappie.")]
-    [InlineData("/rig plan species:\u202Eeyellaw", "species: '?eyellaw' is not known. Nearest: bluegill, burbot, lake trout.")]
+    [InlineData("/rig plan species:\u202Eeyellaw", "species: '?eyellaw' is not known. Nearest: walleye, bluegill, burbot.")]
     [InlineData("/rig plan species:🐟🐟", "species: '🐟🐟' is not known. Nearest: rainbow trout, bluegill, arctic char.")]
     [InlineData("/rig plan species:ولاي", "species: 'ولاي' is not known. Nearest: rainbow trout, bluegill, arctic char.")]
     [InlineData("🐟", "No species in that: '🐟' not understood. Give a species, such as walleye, sauger.")]

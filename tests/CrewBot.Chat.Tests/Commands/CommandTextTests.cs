@@ -37,6 +37,20 @@ public sealed class CommandTextTests(ChatFixture chat)
     public void Read_WordsBeforeOptions_AreBothTaken() =>
         AssertRead("walleye negative depth:24ft", "rig plan", ("ask", "walleye negative"), ("depth", "24ft"));
 
+    // A command's first option needs no name.
+    [Fact]
+    public void Read_WordsBeforeOptionsWithoutAShorthand_AreTheFirstOption()
+    {
+        AssertRead("/ice board Loon Basin", "ice board", ("water", "Loon Basin"));
+        AssertRead("box add braid 6lb, hook 6", "box add", ("item", "braid 6lb, hook 6"));
+        AssertRead("/rig drop 1/8oz depth:30ft", "rig drop", ("weight", "1/8oz"), ("depth", "30ft"));
+    }
+
+    [Theory]
+    [InlineData("rig walleye 24ft", "rig walleye 24ft")]
+    [InlineData("rig plan walleye 24ft", "walleye 24ft")]
+    public void Read_BareFamilyWithoutASlash_IsAPlanInWords(string line, string ask) => AssertRead(line, "rig plan", ("ask", ask));
+
     [Theory]
     [InlineData("", "Nothing to answer. Try /rig plan species:walleye depth:24ft mood:negative")]
     [InlineData("  \t ", "Nothing to answer. Try /rig plan species:walleye depth:24ft mood:negative")]
@@ -46,9 +60,9 @@ public sealed class CommandTextTests(ChatFixture chat)
     [InlineData("/rig paln", "There is no /rig 'paln'. Nearest: /rig plan; there are broke, check, drop, pair, plan, spread.")]
     [InlineData("/rig plan specis:walleye", "/rig plan has no option 'specis'. Nearest: species, step.")]
     [InlineData("/rig plan species:walleye species:pike", "species is given twice: keep one.")]
+    [InlineData("/rig drop 1/8oz weight:1/4oz", "weight is given twice: keep one.")]
     [InlineData("/rig plan species:", "species is empty. Give a species, such as walleye, sauger.")]
     [InlineData("/rig plan species: depth:24ft", "species is empty. Give a species, such as walleye, sauger.")]
-    [InlineData("/rig drop 1/8oz", "'1/8oz' stands without an option name. Try /rig drop weight:1/8oz material:tungsten depth:30ft line:\"braid 6lb\"")]
     [InlineData("/rig plan species:wall\u0000eye", "There is a control character in that; type it again without.")]
     [InlineData("walleye\u001b[31m 24ft", "There is a control character in that; type it again without.")]
     public void Read_LineThatIsNoCommand_SaysWhatIsWrong(string line, string fault) =>

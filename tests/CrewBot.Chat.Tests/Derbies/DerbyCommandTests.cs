@@ -147,7 +147,7 @@ public sealed class DerbyCommandTests : IAsyncDisposable
         Assert.Null((await _room.SayAsync("/derby enter species:walleye length:20in")).Problem);
         _room.Now += TimeSpan.FromMinutes(1);
         Assert.Equal(
-            "Caught at 04:01, but Night counts from 2027-03-13 22:00 to 04:00.", (await _room.SayAsync("/derby enter species:walleye length:21in")).Problem);
+            "Caught at 04:01, but Night counts from Sat 13 Mar 22:00 to 04:00.", (await _room.SayAsync("/derby enter species:walleye length:21in")).Problem);
     }
 
     private async Task StartAsync()

@@ -70,6 +70,21 @@ public sealed class IceReportTests
         Assert.Contains("By Ana; 10 min ago.", reply.Lines);
     }
 
+    [Theory]
+    [InlineData("4 to 5 inches", "4 in (10.1 cm)")]
+    [InlineData("4-5in clear", "4 in (10.1 cm) clear")]
+    [InlineData("6 or 4.5 in", "4.5 in (11.4 cm)")]
+    [InlineData("10–12cm", "3.9 in (10 cm)")]
+    public async Task Say_ShorthandWithARange_TakesItsLowerEnd(string range, string shown)
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync($"ice Loon Basin north bay {range}");
+
+        Assert.Null(reply.Problem);
+        Assert.StartsWith(shown, reply.Lines[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Say_AWalkOut_IsKeptWholeAndCountsByItsLeastHole()
     {

@@ -18,9 +18,9 @@ public sealed class HandlePrivacyTests : IAsyncDisposable
 
         var reply = await _room.SayAsync("crew privacy", Name);
 
-        Assert.Contains("2 fish", reply.Lines[0], StringComparison.Ordinal);
-        Assert.Contains("1 corrections", reply.Lines[0], StringComparison.Ordinal);
-        Assert.Contains("1 times with lines down", reply.Lines[0], StringComparison.Ordinal);
+        Assert.Contains("fish: 2", reply.Lines[0], StringComparison.Ordinal);
+        Assert.Contains("corrections: 1", reply.Lines[0], StringComparison.Ordinal);
+        Assert.Contains("times with lines down: 1", reply.Lines[0], StringComparison.Ordinal);
         Assert.Contains(reply.Lines, line => line.Contains("backup", StringComparison.Ordinal));
         Assert.Equal(Audience.Asker, reply.Audience);
     }

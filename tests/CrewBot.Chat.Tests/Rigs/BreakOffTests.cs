@@ -17,7 +17,7 @@ public sealed class BreakOffTests : IAsyncDisposable
 
         Assert.Equal("Logged: the first such break of your crew. With knot:, line: and pull: it tells what your knots hold.", first.Lines[2]);
         Assert.StartsWith("Logged: your crew has seen 2 such breaks.", second.Lines[2], StringComparison.Ordinal);
-        Assert.Contains("1 break-offs", (await _room.SayAsync("crew privacy", member: "Bo")).Lines[0], StringComparison.Ordinal);
+        Assert.Contains("break-offs: 1", (await _room.SayAsync("crew privacy", member: "Bo")).Lines[0], StringComparison.Ordinal);
     }
 
     [Fact]

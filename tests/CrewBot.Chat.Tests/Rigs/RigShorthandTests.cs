@@ -18,6 +18,21 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 20ft 0.1m/s current 2 lines", "Heard: species walleye, depth 20ft, current 0.1m/s, lines 2.")]
     [InlineData("walleye no lead without braid", "Heard: species walleye, without lead, braid.")]
     [InlineData("walleye pike around perch too", "Heard: species walleye, also-there northern pike, yellow perch.")]
+    [InlineData("perch 12ft won't bite", "Heard: species yellow perch, depth 12ft, mood won't bite.")]
+    [InlineData("wallye 24ft negitive", "Heard: species walleye, depth 24ft, mood negative.")]
+    [InlineData("northen pike 10ft", "Heard: species northern pike, depth 10ft.")]
+    [InlineData("2 lines walleye 18fow", "Heard: lines 2, species walleye, depth 18fow.")]
+    [InlineData("gills 8 fow finicky", "Heard: species bluegill, depth 8 fow, mood finicky.")]
+    [InlineData("walleye 18-22 feet", "Heard: species walleye, depth 22 feet.")]
+    [InlineData("walleye 22 to 18 ft", "Heard: species walleye, depth 22 ft.")]
+    [InlineData("pike 10 ft herring", "Heard: species northern pike, depth 10 ft, bait whole dead fish.")]
+    [InlineData("herring 40ft", "Heard: species cisco, depth 40ft.")]
+    [InlineData("brookie 6ft minnow", "Heard: species brook trout, depth 6ft, bait live minnow.")]
+    [InlineData("walleye 24ft dead sticking", "Heard: species walleye, depth 24ft, presentation set bait.")]
+    [InlineData("zander 6m träge", "Heard: species zander, depth 6m, mood träge.")]
+    [InlineData("brochet 3m", "Heard: species northern pike, depth 3m.")]
+    [InlineData("rig walleye 20ft", "Heard: species walleye, depth 20ft.")]
+    [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
         var reply = await chat.SayAsync(words);
@@ -44,6 +59,8 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 24ft 3lb", "'3lb'")]
     [InlineData("walleye 24 ft 5 fish", "'5'")]
     [InlineData("walleye 40F", "'40F'")]
+    [InlineData("caught a 24 inch pike", "'caught', '24 inch'")]
+    [InlineData("walleye over rough ground", "'over', 'rough', 'ground'")]
     public async Task Say_WordsWithoutAPlace_AreNamedAndNotGuessed(string words, string named)
     {
         var reply = await chat.SayAsync(words);
@@ -53,11 +70,16 @@ public sealed class RigShorthandTests(ChatFixture chat)
     }
 
     [Theory]
-    [InlineData("walleye 24ft 30ft", "depth is given twice: keep one.")]
-    [InlineData("walleye perch", "species is given twice: keep one.")]
+    [InlineData("walleye 24ft 30ft", "depth is given twice, 24ft and 30ft: keep one.")]
+    [InlineData("walleye perch", "species is given twice, walleye and yellow perch: keep one.")]
     [InlineData("walleye 24ft depth:30ft", "depth is given twice: keep one.")]
     public async Task Say_SaidTwice_AsksForOne(string words, string problem) =>
         Assert.Equal(problem, (await chat.SayAsync(words)).Problem);
+
+    [Fact]
+    public async Task Say_PartOfSeveralNames_AsksWhich() => Assert.Equal(
+        "No species in that: 'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake. Say which.",
+        (await chat.SayAsync("trout 12ft")).Problem);
 
     [Fact]
     public async Task Say_ShorthandInAnOption_IsReadTheSame()

@@ -7,6 +7,7 @@ using CrewBot.Discord.Tests.Contracts;
 using CrewBot.Discord.Tests.Fakes;
 using CrewBot.Discord.Wire;
 using CsCheck;
+using Microsoft.Extensions.Logging;
 
 namespace CrewBot.Discord.Tests.Mapping;
 
@@ -39,7 +40,8 @@ public sealed class CardWriterTests : IDisposable
     public CardWriterTests()
     {
         var catalog = TestCommands.Create(_logs).Catalog;
-        _writer = new CardWriter(new ButtonRows(new PressCodec(catalog, new PressMemory())));
+        var buttons = new LongButtons(new ButtonBook(CrewBook.None), TimeProvider.System, new Logger<LongButtons>(_logs));
+        _writer = new CardWriter(new ButtonRows(new PressCodec(catalog, buttons)));
     }
 
     public void Dispose() => _logs.Dispose();

@@ -280,6 +280,8 @@ public sealed class RestClientTests
         stage.Server.Faults.Next(Messages, CannedReply.Refusal(404, 10008, "Unknown Message"));
 
         await stage.Api.DeleteMessageAsync(RestStage.Channel, new Snowflake(5), Limit);
+
+        Assert.Equal(2, stage.Count(Messages));
     }
 
     [Fact(Timeout = 20_000)]

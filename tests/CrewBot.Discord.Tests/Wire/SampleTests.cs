@@ -40,7 +40,7 @@ public sealed class SampleTests
         string[] read =
         [
             nameof(Interaction), nameof(Ready), nameof(Hello), nameof(GatewayAdvice), nameof(Application), nameof(User),
-            nameof(Channel), nameof(Message), nameof(RateLimitBody), nameof(ErrorBody), nameof(CommandDefinition),
+            nameof(Guild), nameof(Channel), nameof(Message), nameof(RateLimitBody), nameof(ErrorBody), nameof(CommandDefinition),
         ];
         var sampled = Directory.EnumerateFiles(Folder, "*.full.json")
             .Select(file => Path.GetFileName(file).Split('.')[0])

@@ -23,6 +23,8 @@ public sealed class HeldTablesTests : DatabaseTest
             SELECT 'trip', 'roster' -- names people within its text
             UNION
             SELECT 'post', 'place' -- may be one person's own
+            UNION
+            SELECT 'long_button', 'command' -- may name people within its text
             """);
 
         var listed = HeldTables.All.Select(table => (table.Name, table.Column)).ToList();
@@ -30,6 +32,14 @@ public sealed class HeldTablesTests : DatabaseTest
             listed.Contains(pair),
             $"{pair.Table}.{pair.Column} names people: say in CrewBot.Storage/People/HeldTables.cs what becomes of it when they are erased."));
         Assert.Equal(listed.Order(), naming.Order());
+    }
+
+    [Fact]
+    public void All_Tables_AreOnThePrivacyPage()
+    {
+        var rows = File.ReadLines(Page()).Where(line => line.StartsWith("| `", StringComparison.Ordinal)).Select(line => line.Split('`')[1]);
+
+        Assert.Equal(HeldTables.All.Select(table => table.Name).Distinct().Order(), rows.Order());
     }
 
     [Fact]
@@ -43,4 +53,14 @@ public sealed class HeldTablesTests : DatabaseTest
             Assert.Contains("@MemberId", table.EraseSql, StringComparison.Ordinal);
         }
     });
+    private static string Page()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "CrewBot.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside their repository.");
+        }
+
+        return Path.Combine(folder.FullName, "docs", "privacy.md");
+    }
 }

@@ -95,6 +95,7 @@ public sealed class StartTests
     [InlineData("say", "walleye", "--role", "captain")]
     [InlineData("say", "walleye", "--at", "yesterday")]
     [InlineData("say", "walleye", "--at", "2026-01-17T07:30")]
+    [InlineData("say", "walleye", "--at", "0001-01-01T00:00:00Z")]
     [InlineData("say", "walleye", "--as", "")]
     [InlineData("say", "walleye", "--crew", "bell\u0007")]
     [InlineData("say", "walleye", "--id")]

@@ -47,6 +47,18 @@ public sealed class PhotoFolderTests : IDisposable
         Assert.Equal(0, _photos.Delete("alpha", [Hash]));
     }
 
+    [Fact]
+    public async Task KeepAsync_CannotBePutInItsPlace_LeavesNoPartOfIt()
+    {
+        await _photos.KeepAsync("alpha", OtherHash, new byte[10], Limit);
+        var crew = Assert.Single(Directory.GetDirectories(_folder.File("photos")));
+        Directory.CreateDirectory(Path.Combine(crew, Hash));
+
+        await _photos.KeepAsync("alpha", Hash, new byte[40], Limit);
+
+        Assert.Equal(10, PhotoFolder.Used(_folder.File("photos")));
+    }
+
     public void Dispose()
     {
         _photos.Dispose();

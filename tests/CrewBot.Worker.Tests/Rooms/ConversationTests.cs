@@ -23,6 +23,14 @@ public sealed class ConversationTests
     public async Task AnswerAsync_WordsAlone_AreReadAsThePlan() =>
         Assert.Equal("walleye, neutral: jigging spoon", (await SayAsync("walleye")).Headline);
 
+    // Words are read as a plan; whoever meant something else is told where to look.
+    [Theory]
+    [InlineData("drop time 1/8oz 40ft", "Not about a rig? help rig drop")]
+    [InlineData("which rigs are there", "help lists what else can be asked.")]
+    [InlineData("how long to drop it", "help lists what else can be asked.")]
+    public async Task AnswerAsync_WordsThatMakeNoPlan_PointElsewhere(string said, string lookThere) =>
+        Assert.EndsWith(" " + lookThere, (await SayAsync(said)).Problem, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("1")]
     [InlineData("One up")]

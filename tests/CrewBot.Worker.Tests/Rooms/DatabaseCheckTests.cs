@@ -36,6 +36,17 @@ public sealed class DatabaseCheckTests : IDisposable
     }
 
     [Fact]
+    public async Task RunAsync_PlaceThatNobodyMayWriteTo_SaysSoBeforeAnythingIsLost()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "/proc takes no files, not even of root");
+
+        var finding = (await new DatabaseCheck("/proc/crewbot/crew.db", TimeProvider.System).RunAsync(Limit))[0];
+
+        Assert.False(finding.IsWell);
+        Assert.StartsWith("/proc/crewbot/crew.db can't be made: ", finding.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task RunAsync_NothingToSay_IsWellLineByLine()
     {
         await SayAsync();

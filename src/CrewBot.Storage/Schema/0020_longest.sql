@@ -46,4 +46,4 @@ DROP TABLE handled_request_by_key;
 
 CREATE INDEX handled_request_age ON handled_request (crew_id, handled_at_ms);
 
-PRAGMA user_version = 18;
+PRAGMA user_version = 20;

@@ -1,0 +1,30 @@
+using CrewBot.Chat.Catches;
+using CrewBot.Chat.Commands;
+
+namespace CrewBot.Chat.Tests.Catches;
+
+public sealed class MomentTests
+{
+    private static readonly DateTimeOffset Now = new(2027, 1, 16, 9, 0, 0, TimeSpan.FromHours(-6));
+
+    [Theory]
+    [InlineData("2027-01-16T07:05:00-06:00", "07:05")]
+    [InlineData("2027-01-16T01:00:00-06:00", "01:00")]
+    [InlineData("2027-01-15T23:59:00-06:00", "Fri 15 Jan 23:59")]
+    [InlineData("2027-01-23T15:00:00-06:00", "Sat 23 Jan 15:00")]
+    [InlineData("2026-03-01T15:00:00-06:00", "2026-03-01 15:00")]
+    [InlineData("2027-12-01T15:00:00-06:00", "2027-12-01 15:00")]
+    public void Show_NearAndFar_NamesTheDayWhereItIsNeeded(string time, string shown) =>
+        Assert.Equal(shown, Moment.Show(DateTimeOffset.Parse(time, System.Globalization.CultureInfo.InvariantCulture), Now));
+
+    [Theory]
+    [InlineData("just now", 0)]
+    [InlineData("10 min ago", 10)]
+    [InlineData("20m ago", 20)]
+    [InlineData("2 hrs ago", 120)]
+    [InlineData("1 hr ago", 60)]
+    [InlineData("1.5 hours ago", 90)]
+    [InlineData("1d ago", 1440)]
+    public void Read_TimeAgo_IsSoManyMinutes(string text, double minutes) =>
+        Assert.Equal(Now.AddMinutes(-minutes), new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.Utc));
+}
