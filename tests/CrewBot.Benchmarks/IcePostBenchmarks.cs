@@ -3,7 +3,7 @@ using CrewBot.Core.Ice.Posts;
 
 namespace CrewBot.Benchmarks;
 
-/// <summary>Reading a post about ice: one as people write them, and the longest that the platform lets through.</summary>
+/// <summary>Reading a post about ice: one as people write them, the longest that the platform lets through, and one of nothing but numbers.</summary>
 [MemoryDiagnoser, MedianColumn]
 public class IcePostBenchmarks
 {
@@ -12,6 +12,7 @@ public class IcePostBenchmarks
 
     private static readonly DateTimeOffset Posted = new(2026, 1, 10, 15, 0, 0, TimeSpan.FromHours(-6));
     private static readonly string[] Waters = ["Loon Basin", "Tamarack Bay"];
+    private readonly string _numbers = string.Concat(Enumerable.Repeat("5 in ", 800));
     private string _longest = "";
 
     [GlobalSetup]
@@ -22,4 +23,7 @@ public class IcePostBenchmarks
 
     [Benchmark]
     public IcePost Longest() => IcePostReader.Read(_longest, Posted, Waters);
+
+    [Benchmark]
+    public IcePost Numbers() => IcePostReader.Read(_numbers, Posted, Waters);
 }

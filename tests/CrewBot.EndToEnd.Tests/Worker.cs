@@ -11,7 +11,7 @@ internal static class Worker
         .Single(metadata => metadata.Key == "Program").Value!);
 
     // A published program is named by the environment; it needs no runtime beside it.
-    private static readonly string? Published = Environment.GetEnvironmentVariable("CREWBOT_PUBLISHED");
+    private static readonly string? Published = TakePublished();
 
     private static readonly DirectoryInfo State = Directory.CreateTempSubdirectory("crewbot-state-");
 
@@ -69,5 +69,14 @@ internal static class Worker
         }
 
         return Process.Start(start)!;
+    }
+
+    // Taken away, too: to the program it would be a setting that it does not know.
+    private static string? TakePublished()
+    {
+        const string variable = "CREWBOT_PUBLISHED";
+        var published = Environment.GetEnvironmentVariable(variable);
+        Environment.SetEnvironmentVariable(variable, null);
+        return published;
     }
 }

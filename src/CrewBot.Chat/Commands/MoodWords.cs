@@ -8,7 +8,7 @@ internal static class MoodWords
     private static readonly string[] Negative =
     [
         "neg", "slow", "passive", "inactive", "tough", "finicky", "picky", "fussy", "sluggish", "lethargic", "shut down", "lockjaw",
-        "won't bite", "won't eat", "not biting", "not eating", "biting light", "light bite", "light biters", "just looking",
+        "won't bite", "won't eat", "won't commit", "bite died", "not biting", "not eating", "biting light", "light bite", "light biters", "just looking",
         "négatif", "negatif", "träge", "beißfaul", "trög",
     ];
 

@@ -10,6 +10,7 @@ public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionR
     where T : TradeRecord
 {
     private const int NearestShown = 3;
+    private const int ShortestSlip = 5;
 
     public override string Accepts =>
         records.Count == 0 ? $"{noun}; none is set up yet" : $"{noun}, such as {string.Join(", ", records.Take(2).Select(record => record.Name))}";
@@ -33,8 +34,16 @@ public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionR
         return new Misread($"{Quoting.Quote(text)} is not known. Nearest: {string.Join(", ", nearest)}.");
     }
 
-    public override IEnumerable<string> Suggest(string begun) => records
-        .Where(record => record.Aliases.Append(record.Name).Any(name => Nearest.Begins(begun, name)))
-        .OrderBy(record => !record.Name.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
+    // Who has slipped on a key is offered what is one slip away, when nothing begins so.
+    public override IEnumerable<string> Suggest(string begun)
+    {
+        var begins = Named(name => Nearest.Begins(begun, name))
+            .OrderBy(name => !name.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
+            .ToList();
+        return begins.Count > 0 || begun.Length < ShortestSlip ? begins : Named(name => Nearest.IsOneSlipOff(begun.ToLowerInvariant(), name.ToLowerInvariant()));
+    }
+
+    private IEnumerable<string> Named(Func<string, bool> fits) => records
+        .Where(record => record.Aliases.Append(record.Name).Any(fits))
         .Select(record => record.Name);
 }

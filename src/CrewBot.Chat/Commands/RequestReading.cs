@@ -4,7 +4,7 @@ namespace CrewBot.Chat.Commands;
 internal static class RequestReading
 {
     // "trout" is part of several names, "at" of too many.
-    private const int ShortestPart = 4;
+    private const int ShortestPart = 3;
     private const int MostOffered = 5;
 
     /// <summary>Reads every option.</summary>

@@ -52,7 +52,7 @@ internal static class WordMatch
     {
         var plain = RecordSet.Plain(word);
         var meanings = words
-            .Where(known => known.Key.Length >= shortest && plain.Length >= shortest && Nearest.IsOneSlipOff(plain, known.Key))
+            .Where(known => known.Key.Length >= shortest && Nearest.IsOneSlipOff(plain, known.Key))
             .Select(known => known.Value)
             .Distinct()
             .ToList();

@@ -1,7 +1,7 @@
 using System.Globalization;
-using System.Text;
 using CrewBot.Chat.CatchFiles;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Tables;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Knowledge;
 using CsvHelper;
@@ -16,15 +16,12 @@ internal static class ResultsCsv
         "place", "angler", "team", "entry", "species", "measured", "scored", "caught", "received", "counts", "why", "penalty", "reason",
     ];
 
-    // Spreadsheets take a file without the mark for another encoding.
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: true, throwOnInvalidBytes: true);
-
     public static ReplyFile Write(DerbySheet sheet, TradeKnowledge knowledge)
     {
         var words = new DerbyWords(sheet.Derby, knowledge);
         var gone = sheet.Standings.Out.ToDictionary(one => one.Entry.Number);
         using var bytes = new MemoryStream();
-        using (var csv = new CsvWriter(new StreamWriter(bytes, Utf8), CultureInfo.InvariantCulture))
+        using (var csv = new CsvWriter(new StreamWriter(bytes, CsvText.Utf8), CultureInfo.InvariantCulture))
         {
             Row(csv, Columns);
             foreach (var entry in sheet.Board.Entries.Values.OrderBy(entry => entry.Number))

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
@@ -8,16 +9,26 @@ namespace CrewBot.Chat.Rigs;
 public sealed class RigShorthand : Shorthand
 {
     private const double Inch = 0.0254;
-    private const int ShortestFish = 5;
-    private const int ShortestMood = 7;
+    private const double FastestCurrent = 1;
+
+    // Shorter ones are one slip off other words: musky off murky, feeding off feeling.
+    private const int ShortestFish = 7;
+    private const int ShortestMood = 8;
 
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it", "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we", "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing"];
+    [
+        "a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it",
+        "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we",
+        "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have",
+        "out", "here", "now", "today", "anyone", "know", "bait",
+    ];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
     private static readonly HashSet<string> Things = ["air", "water", "current", "hole"];
     private static readonly HashSet<string> NoBefore = ["no", "without"];
+    private static readonly HashSet<string> Rods = ["line", "lines", "rod", "rods"];
+    private static readonly List<string> Counts = ["one", "two", "three", "four"];
 
     private readonly RigOptions _options;
     private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
@@ -52,11 +63,14 @@ public sealed class RigShorthand : Shorthand
         var missed = new List<string>();
         var vocabularies = _vocabularies.Append((_options.Lake, WordMatch.WordsOf(caller.Waters))).ToList();
         // A range of depth is rigged for its deep end: the weight that gets down there, and the cautions for it.
-        var said = LengthRange.ToUpper(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
+        var said = LengthRange.ToUpper(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)
+            .Select(word => word.TrimEnd('.'))
+            .ToArray();
         for (var at = 0; at < said.Length;)
         {
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
+                ?? CountedRods(said, at, heard)
                 ?? Quantity(said, at, heard, missed)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Filler(said[at])
@@ -79,13 +93,27 @@ public sealed class RigShorthand : Shorthand
 
     private int? Without(string[] said, int at, List<string> without)
     {
-        if (!NoBefore.Contains(said[at].ToLowerInvariant()) || WordMatch.Longest(said, at + 1, _without) is not { } match)
+        var saysNo = NoBefore.Contains(said[at].ToLowerInvariant());
+        if (WordMatch.Longest(said, saysNo ? at + 1 : at, _without) is not { } match
+            || !(saysNo || (at + match.Words < said.Length && said[at + match.Words].Equals("free", StringComparison.OrdinalIgnoreCase))))
         {
             return null;
         }
 
         without.Add(match.Meaning);
-        return 1 + match.Words;
+        return match.Words + 1;
+    }
+
+    private int? CountedRods(string[] said, int at, List<KeyValuePair<string, string>> heard)
+    {
+        var count = Counts.IndexOf(said[at].ToLowerInvariant()) + 1;
+        if (count == 0 || at + 1 == said.Length || !Rods.Contains(said[at + 1].ToLowerInvariant()))
+        {
+            return null;
+        }
+
+        heard.Add(new(_options.Lines.Name, count.ToString(CultureInfo.InvariantCulture)));
+        return 2;
     }
 
     private int? AlsoThere(string[] said, int at, List<string> also)
@@ -124,7 +152,7 @@ public sealed class RigShorthand : Shorthand
                 continue;
             }
 
-            if (split.After is "lines" or "line" or "rods" or "rod")
+            if (Rods.Contains(split.After))
             {
                 heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
                 return count;
@@ -173,7 +201,8 @@ public sealed class RigShorthand : Shorthand
         Dimension.Length when named == "hole" => _options.Hole,
         // A bare inch or centimetre measures a fish, a hole or the ice: water is told in feet, metres and fathoms.
         Dimension.Length => unit.Factor > Inch || named == "water" ? _options.Depth : null,
-        Dimension.Speed => _options.Current,
+        // What blows faster is the wind, which no rig heeds.
+        Dimension.Speed => named == "current" || unit.ToBase(number) <= FastestCurrent ? _options.Current : null,
         // A bare temperature below freezing can only be the air's.
         Dimension.Temperature => named == "water" ? _options.Water
             : named == "air" || unit.ToBase(number) < 0 ? _options.Air

@@ -38,7 +38,7 @@ public sealed class FrameTrip(TripOptions options, TripDesk desk) : ICommandHand
                 .. hours.Count == 0 ? [] : (string[])["Between two times of the forecast the air and the wind are taken in a straight line."],
             ],
             Cautions = hours.Select(hour => Frostbite.Of(hour.Air, hour.Wind).Soonest).Min() is { } soonest
-                ? [$"Bare skin can freeze in {soonest.Minutes:0} min: cover up, look at each other's faces."]
+                ? [$"Bare skin can freeze in {Math.Floor(soonest.Minutes):0} min: cover up, look at each other's faces."]
                 : [],
             Actions = ReplyAction.WhyAndShare(request),
         };

@@ -95,8 +95,8 @@ internal static class TripCard
         {
             (0, 0) => "",
             (_, 0) => $" +{guests}",
-            (0, _) => $" + {TripWords.Count(party.Children, "child").Replace("childs", "children", StringComparison.Ordinal)}",
-            _ => $" +{guests} + {TripWords.Count(party.Children, "child").Replace("childs", "children", StringComparison.Ordinal)}",
+            (0, _) => $" + {TripWords.Count(party.Children, "child")}",
+            _ => $" +{guests} + {TripWords.Count(party.Children, "child")}",
         };
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Trips;
@@ -17,8 +18,12 @@ internal static class TripWords
 
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 
-    /// <summary>"1 seat", "3 seats", "2 people".</summary>
-    public static string Count(int number, string noun) => number == 1
-        ? $"1 {(noun == "people" ? "person" : noun)}"
-        : $"{number} {(noun is "people" or "children" || noun.EndsWith('s') ? noun : noun + "s")}";
+    /// <summary>"1 seat", "3 seats", "2 people", "2 children".</summary>
+    public static string Count(int number, string noun) => noun switch
+    {
+        "people" => Counted.Of(number, "person", "people"),
+        "child" => Counted.Of(number, "child", "children"),
+        _ when noun.EndsWith('s') => Counted.Of(number, noun, noun),
+        _ => Counted.Of(number, noun),
+    };
 }

@@ -23,7 +23,6 @@ internal static class Limits
     public const int FormTitle = 45;
     public const int FormLabel = 45;
     public const int FormHint = 100;
-    public const int FormText = 4000;
     public const int Nonce = 25;
     public const int ThreadName = 100;
     public const int FileDescription = 1024;

@@ -1,4 +1,5 @@
-using System.Reflection;
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
 using SkiaSharp;
 
 namespace CrewBot.Drawing.Fonts;
@@ -14,15 +15,14 @@ internal static class FontFile
     private const string Resource = "!AvaloniaResources";
     private const int KnownVersion = 2;
 
-    private static readonly Assembly Carried = LoadCarrier();
+    private static readonly byte[] Packed = ReadPacked();
 
     /// <summary>Opens one typeface.</summary>
     /// <param name="name">The file's name, such as <c>Inter-Regular.ttf</c>.</param>
     /// <exception cref="InvalidDataException">The carrier is not packed as expected.</exception>
     public static SKTypeface Open(string name)
     {
-        using var packed = Carried.GetManifestResourceStream(Resource)
-            ?? throw new InvalidDataException($"{Carrier} carries no fonts.");
+        using var packed = new MemoryStream(Packed);
         using var reader = new BinaryReader(packed);
         var start = sizeof(int) + reader.ReadInt32();
         if (reader.ReadInt32() != KnownVersion)
@@ -45,12 +45,20 @@ internal static class FontFile
         throw new InvalidDataException($"{Carrier} carries no {name}.");
     }
 
-    // Only its resource is looked at; none of its code runs.
-    private static Assembly LoadCarrier()
+    // None of its code is loaded: the resource is found in the file's own tables.
+    private static byte[] ReadPacked()
     {
         using var stream = typeof(FontFile).Assembly.GetManifestResourceStream(Carrier)!;
-        using var bytes = new MemoryStream((int)stream.Length);
-        stream.CopyTo(bytes);
-        return Assembly.Load(bytes.GetBuffer());
+        using var carrier = new PEReader(stream);
+        var tables = carrier.GetMetadataReader();
+        var found = tables.ManifestResources.Select(tables.GetManifestResource).FirstOrDefault(one => tables.StringComparer.Equals(one.Name, Resource));
+        if (found.Name.IsNil)
+        {
+            throw new InvalidDataException($"{Carrier} carries no fonts.");
+        }
+
+        var resources = carrier.GetSectionData(carrier.PEHeaders.CorHeader!.ResourcesDirectory.RelativeVirtualAddress);
+        var reader = resources.GetReader((int)found.Offset, resources.Length - (int)found.Offset);
+        return reader.ReadBytes(reader.ReadInt32());
     }
 }

@@ -1,5 +1,7 @@
+using System.Data.Common;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Boxes;
 
@@ -30,7 +32,7 @@ public sealed class BoxRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(long memberId, Gear gear)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await session.ExecuteAsync(AddSql, new
         {
             session.CrewId,
@@ -51,10 +53,10 @@ public sealed class BoxRepository(CrewSession session)
 
     /// <summary>What an angler owns, in the order it was added.</summary>
     public async Task<IReadOnlyList<OwnedGear>> OfAsync(long memberId) =>
-        Of(await session.QueryAsync<GearRow>(OfSql, new { session.CrewId, MemberId = memberId }));
+        Of(await session.QueryAsync(OfSql, new { session.CrewId, MemberId = memberId }, GearRow.Rows));
 
     /// <summary>What the whole crew owns, by owner.</summary>
-    public async Task<IReadOnlyList<OwnedGear>> AllAsync() => Of(await session.QueryAsync<GearRow>(AllSql, new { session.CrewId }));
+    public async Task<IReadOnlyList<OwnedGear>> AllAsync() => Of(await session.QueryAsync(AllSql, new { session.CrewId }, GearRow.Rows));
 
     /// <summary>Takes a thing out of its owner's box.</summary>
     public Task RemoveAsync(long memberId, long number) =>
@@ -73,7 +75,10 @@ public sealed class BoxRepository(CrewSession session)
         Seats = (int?)row.Seats,
     });
 
-    private sealed record GearRow(
+    internal sealed record GearRow(
         long Number, long MemberId, string Owner, string Kind, string Name, string? Record, string? Material, long? MassNg,
-        string? MassUnit, long? WidthNm, string? WidthUnit, long? Seats);
+        string? MassUnit, long? WidthNm, string? WidthUnit, long? Seats)
+    {
+        public static Func<DbDataReader, GearRow> Rows(DbDataReader reader) => reader.GetRowParser<GearRow>();
+    }
 }

@@ -2,6 +2,7 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Breaks;
 
@@ -34,7 +35,7 @@ public sealed class BreakOffRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(BreakOff broke)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await session.ExecuteAsync(AddSql, new
         {
             session.CrewId,
@@ -55,7 +56,7 @@ public sealed class BreakOffRepository(CrewSession session)
 
     /// <summary>The number of whoever reported a break-off; null when there is none of that number that counts.</summary>
     public Task<long?> ReporterAsync(long number) =>
-        session.FirstOrDefaultAsync<long?>(ReporterSql, new { session.CrewId, Number = number });
+        session.FirstOrDefaultAsync(ReporterSql, new { session.CrewId, Number = number }, Column.LongOrNull);
 
     /// <summary>Lets a break-off no longer count.</summary>
     public Task VoidAsync(long number, DateTimeOffset at) =>
@@ -63,9 +64,9 @@ public sealed class BreakOffRepository(CrewSession session)
 
     /// <summary>How often the crew has seen the same break.</summary>
     public Task<long> CountAsync(BreakPlace place, BreakLook look) =>
-        session.SingleAsync<long>(CountSql, new { session.CrewId, Place = Words.Write(place), Look = Words.Write(look) });
+        session.SingleAsync(CountSql, new { session.CrewId, Place = Words.Write(place), Look = Words.Write(look) }, Column.Long);
 
     /// <summary>Every break at a knot whose pull was measured, the oldest first.</summary>
     public Task<IReadOnlyList<PartedKnot>> MeasuredAsync() =>
-        session.QueryAsync<PartedKnot>(MeasuredSql, new { session.CrewId });
+        session.QueryAsync(MeasuredSql, new { session.CrewId }, rows => rows.GetRowParser<PartedKnot>());
 }

@@ -23,7 +23,7 @@ public sealed class ButtonRepository(CrewSession session)
 
     /// <summary>The command; null when it was never kept, or for too long.</summary>
     public Task<string?> FindAsync(string key, DateTimeOffset now) =>
-        session.FirstOrDefaultAsync<string>(FindSql, new { session.CrewId, Key = key, FromMs = Instants.Write(now - Kept) });
+        session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Key = key, FromMs = Instants.Write(now - Kept) }, Column.Text);
 
     /// <summary>Forgets the commands from before an instant.</summary>
     public Task ForgetAsync(DateTimeOffset before) => session.ExecuteAsync(ForgetSql, new { session.CrewId, BeforeMs = Instants.Write(before) });

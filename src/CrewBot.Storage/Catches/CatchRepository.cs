@@ -128,7 +128,7 @@ public sealed class CatchRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(CatchEntry entry)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await AddAsync(number, entry);
         return number;
     }
@@ -153,27 +153,27 @@ public sealed class CatchRepository(CrewSession session)
     }
 
     /// <summary>The whole log by number, void entries among it.</summary>
-    public async Task<IReadOnlyList<LoggedCatch>> AllAsync() => Of(await session.QueryAsync<CatchRow>(AllSql, new { session.CrewId }));
+    public async Task<IReadOnlyList<LoggedCatch>> AllAsync() => Of(await session.QueryAsync(AllSql, new { session.CrewId }, CatchRow.Rows));
 
     /// <summary>The entry with a number, void or not; null when there is none.</summary>
     public async Task<LoggedCatch?> FindAsync(long number) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(FindSql, new { session.CrewId, Number = number }))?.ToCatch();
+        (await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number }, CatchRow.Rows))?.ToCatch();
 
     /// <summary>The first entry that a photo belongs to, by its reference or by what is in it; null when there is none.</summary>
     public async Task<LoggedCatch?> FindByPhotoAsync(string photo, string? photoHash) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(FindByPhotoSql, new { session.CrewId, Photo = photo, PhotoHash = photoHash }))?.ToCatch();
+        (await session.FirstOrDefaultAsync(FindByPhotoSql, new { session.CrewId, Photo = photo, PhotoHash = photoHash }, CatchRow.Rows))?.ToCatch();
 
     /// <summary>The hashes of all photos of an angler's fish that are on no fish of anybody else.</summary>
     public Task<IReadOnlyList<string>> PhotoHashesOfAsync(long memberId) =>
-        session.QueryAsync<string>(PhotoHashesSql, new { session.CrewId, MemberId = memberId });
+        session.QueryAsync(PhotoHashesSql, new { session.CrewId, MemberId = memberId }, Column.Text);
 
     /// <summary>What an angler caught last.</summary>
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
-        (await session.FirstOrDefaultAsync<CatchRow>(LastSql, new { session.CrewId, MemberId = memberId }))?.ToCatch();
+        (await session.FirstOrDefaultAsync(LastSql, new { session.CrewId, MemberId = memberId }, CatchRow.Rows))?.ToCatch();
 
     /// <summary>What the angler's last fish says of the next one.</summary>
     public async Task<LastCatch?> LastCaughtAsync(long memberId) =>
-        (await session.QueryAsync(
+        (await session.ReadAsync(
             LastCaughtSql,
             new { session.CrewId, MemberId = memberId },
             row => new LastCatch(row.GetInt64(0), row.GetString(1), Instants.Read(row.GetInt64(2)))
@@ -187,7 +187,7 @@ public sealed class CatchRepository(CrewSession session)
 
     /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
     public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
-        (await session.QueryAsync(
+        (await session.ReadAsync(
             NewestOfSql,
             new { session.CrewId, MemberId = memberId, Among = MostOfAMinute },
             row => new NewestCatch(
@@ -195,7 +195,7 @@ public sealed class CatchRepository(CrewSession session)
         .FirstOrDefault();
 
     /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
-    public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync<long>(
+    public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync(
         KeptSql,
         new
         {
@@ -205,19 +205,19 @@ public sealed class CatchRepository(CrewSession session)
             WaterId = waterId,
             FromMs = from.ToUnixTimeMilliseconds(),
             ToMs = to.ToUnixTimeMilliseconds(),
-        });
+        }, Column.Long);
 
     /// <summary>What was caught last.</summary>
     /// <param name="memberId">By whom; null for the whole crew.</param>
     /// <param name="most">How many.</param>
     public async Task<IReadOnlyList<LoggedCatch>> NewestAsync(long? memberId, int most) =>
-        Of(await session.QueryAsync<CatchRow>(memberId is null ? NewestSql : NewestOwnSql, new { session.CrewId, MemberId = memberId, Most = most }));
+        Of(await session.QueryAsync(memberId is null ? NewestSql : NewestOwnSql, new { session.CrewId, MemberId = memberId, Most = most }, CatchRow.Rows));
 
     /// <summary>The longest of a species, the earlier of two; null when none was measured.</summary>
     /// <param name="species">Key of the species.</param>
     /// <param name="memberId">By whom; null for the whole crew.</param>
     public async Task<LongestCatch?> LongestAsync(string species, long? memberId) =>
-        (await session.QueryAsync(
+        (await session.ReadAsync(
             memberId is null ? LongestSql : LongestOfMemberSql,
             new { session.CrewId, Species = species, MemberId = memberId },
             row => new LongestCatch(row.GetInt64(0), row.GetInt64(1), Instants.Read(row.GetInt64(2)), row.GetString(3))))
@@ -225,7 +225,7 @@ public sealed class CatchRepository(CrewSession session)
 
     /// <summary>An angler's longest of each species, by species; the earlier of two.</summary>
     public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>
-        Of([.. (await session.QueryAsync<CatchRow>(LongestOfEachSql, new { session.CrewId, MemberId = memberId })).DistinctBy(row => row.Species)]);
+        Of([.. (await session.QueryAsync(LongestOfEachSql, new { session.CrewId, MemberId = memberId }, CatchRow.Rows)).DistinctBy(row => row.Species)]);
 
     /// <summary>Puts a corrected entry in the place of one that was read before; what it said is kept.</summary>
     public async Task ReplaceAsync(LoggedCatch before, CatchEntry entry, long byMember, DateTimeOffset at)
@@ -247,7 +247,7 @@ public sealed class CatchRepository(CrewSession session)
     }
 
     /// <summary>How often an entry was changed.</summary>
-    public Task<long> ChangesAsync(long number) => session.SingleAsync<long>(ChangesSql, new { session.CrewId, Number = number });
+    public Task<long> ChangesAsync(long number) => session.SingleAsync(ChangesSql, new { session.CrewId, Number = number }, Column.Long);
 
     private Task PutAtSpotAsync(CatchRow row) => row.SpotId is null ? Task.CompletedTask : session.ExecuteAsync(AtSpotSql, row);
 
@@ -262,6 +262,6 @@ public sealed class CatchRepository(CrewSession session)
             MemberId = byMember,
             AtMs = at.ToUnixTimeMilliseconds(),
             // The angler's name stays in its own table.
-            Before = JsonSerializer.Serialize(CatchRow.Of(session.CrewId, before.Number, before.Entry)),
+            Before = JsonSerializer.Serialize(CatchRow.Of(session.CrewId, before.Number, before.Entry), CatchJson.Default.CatchRow),
         });
 }

@@ -1,8 +1,13 @@
+using System.Data.Common;
+using Dapper;
+
 namespace CrewBot.Storage.Catches;
 
 /// <summary>An entry as it lies in its table.</summary>
 internal sealed record CatchRow
 {
+    public static Func<DbDataReader, CatchRow> Rows(DbDataReader reader) => reader.GetRowParser<CatchRow>();
+
     public long CrewId { get; init; }
 
     public long Number { get; init; }

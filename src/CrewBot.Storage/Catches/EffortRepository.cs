@@ -26,7 +26,7 @@ public sealed class EffortRepository(CrewSession session)
     /// <param name="from">From when.</param>
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
-    public Task<IReadOnlyList<(FishedSpell Spell, bool IsDown)>> SpellsAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.QueryAsync(
+    public Task<IReadOnlyList<(FishedSpell Spell, bool IsDown)>> SpellsAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.ReadAsync(
         SpellsSql,
         new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId },
         SpellOf);
@@ -36,7 +36,7 @@ public sealed class EffortRepository(CrewSession session)
     /// <param name="to">Until when.</param>
     /// <param name="waterId">In which water; null for all.</param>
     /// <param name="species">Key of the species; null for all.</param>
-    public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId, string? species) => session.QueryAsync(
+    public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId, string? species) => session.ReadAsync(
         FishSql,
         new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId, Species = species },
         row => new CaughtFish(row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), Instants.Read(row.GetInt64(3))));

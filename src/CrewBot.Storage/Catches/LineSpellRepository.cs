@@ -1,5 +1,7 @@
+using System.Data.Common;
 using CrewBot.Core.Fish;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Catches;
 
@@ -28,7 +30,7 @@ public sealed class LineSpellRepository(CrewSession session)
     public async Task<long> AddAsync(
         long memberId, long? waterId, string? presentation, int lines, DateTimeOffset downAt, string? mood = null, ExactLength? depth = null)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await session.ExecuteAsync(AddSql, new
         {
             session.CrewId,
@@ -48,7 +50,7 @@ public sealed class LineSpellRepository(CrewSession session)
 
     /// <summary>An angler's lines that are down, the first let down first.</summary>
     public async Task<IReadOnlyList<LineSpell>> OpenOfAsync(long memberId) =>
-        [.. (await session.QueryAsync<SpellRow>(OpenSql, new { session.CrewId, MemberId = memberId })).Select(Of)];
+        [.. (await session.QueryAsync(OpenSql, new { session.CrewId, MemberId = memberId }, SpellRow.Rows)).Select(Of)];
 
     /// <summary>Takes lines up.</summary>
     public Task CloseAsync(long number, DateTimeOffset upAt) =>
@@ -66,7 +68,10 @@ public sealed class LineSpellRepository(CrewSession session)
         };
     }
 
-    private sealed record SpellRow(
+    internal sealed record SpellRow(
         long Number, string? Water, string? Presentation, long Lines, long DownAtMs, long OffsetMin, long? UpAtMs,
-        string? Mood, long? DepthNm, string? DepthUnit);
+        string? Mood, long? DepthNm, string? DepthUnit)
+    {
+        public static Func<DbDataReader, SpellRow> Rows(DbDataReader reader) => reader.GetRowParser<SpellRow>();
+    }
 }

@@ -67,7 +67,7 @@ public sealed class TallyRepository(CrewSession session)
     public async Task<IReadOnlyList<CatchTally>> OfSeasonAsync(int? season)
     {
         var names = await new MemberRepository(session).NamesAsync();
-        var tallies = await session.QueryAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
+        var tallies = await session.ReadAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
         return season is null ? Together(tallies) : tallies;
     }
 
@@ -78,7 +78,7 @@ public sealed class TallyRepository(CrewSession session)
     public async Task<IReadOnlyList<CatchTally>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
     {
         var names = await new MemberRepository(session).NamesAsync();
-        return Together(await session.QueryAsync(BetweenSql, Span(from, to, waterId), row => Tally(row, names)));
+        return Together(await SpanAsync(BetweenSql, from, to, waterId, row => Tally(row, names)));
     }
 
     /// <summary>Fish of a span of time that were measured and weighed, in no order.</summary>
@@ -88,7 +88,7 @@ public sealed class TallyRepository(CrewSession session)
     public async Task<IReadOnlyList<WeighedFish>> WeighedAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
     {
         var names = await new MemberRepository(session).NamesAsync();
-        return await session.QueryAsync(WeighedSql, Span(from, to, waterId), row => new WeighedFish(
+        return await SpanAsync(WeighedSql, from, to, waterId, row => new WeighedFish(
             row.GetInt64(0), names[row.GetInt64(1)], row.GetString(2), Length.FromMillimeters(row.GetInt64(3) / 1e6), Mass.FromGrams(row.GetInt64(4) / 1e9)));
     }
 
@@ -133,6 +133,7 @@ public sealed class TallyRepository(CrewSession session)
         row.GetInt64(0), names[row.GetInt64(0)], row.GetString(1), row.GetInt64(2), row.GetInt64(3),
         row.IsDBNull(4) ? null : row.GetInt64(4), row.IsDBNull(4) ? null : row.GetInt64(5));
 
-    private object Span(DateTimeOffset from, DateTimeOffset to, long? waterId) =>
-        new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId };
+    private Task<IReadOnlyList<T>> SpanAsync<T>(
+        string sql, DateTimeOffset from, DateTimeOffset to, long? waterId, Func<SqliteDataReader, T> read) => session.ReadAsync(
+        sql, new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId }, read);
 }

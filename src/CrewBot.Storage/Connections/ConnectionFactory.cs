@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -16,8 +15,6 @@ internal sealed class ConnectionFactory
     private readonly string _string;
     private readonly ConcurrentBag<PreparedConnection> _reading = [];
     private bool _isClosed;
-
-    static ConnectionFactory() => DefaultTypeMap.MatchNamesWithUnderscores = true;
 
     public ConnectionFactory(string path)
     {
@@ -40,7 +37,7 @@ internal sealed class ConnectionFactory
         try
         {
             await connection.OpenAsync(cancellationToken);
-            await connection.ExecuteAsync(
+            await connection.RunAsync(
                 $"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;");
             KeepPlans(connection);
             return connection;
@@ -64,7 +61,7 @@ internal sealed class ConnectionFactory
         try
         {
             await connection.OpenAsync(cancellationToken);
-            await connection.ExecuteAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
+            await connection.RunAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
             KeepPlans(connection);
             return new PreparedConnection(connection);
         }

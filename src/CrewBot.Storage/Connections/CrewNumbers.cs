@@ -22,7 +22,7 @@ internal sealed class CrewNumbers
             return known;
         }
 
-        if (connection.Query<long>(FindSql, new { Key = key }) is not [var found])
+        if (connection.Query(FindSql, new { Key = key }, Column.Long) is not [var found])
         {
             return CrewSession.NoCrew;
         }
@@ -34,9 +34,9 @@ internal sealed class CrewNumbers
     /// <summary>The crew's number; a new one on its first write.</summary>
     public long FindOrAdd(PreparedConnection connection, string key) =>
         _committed.TryGetValue(key, out var known) ? known
-        : connection.Query<long>(FindSql, new { Key = key }) is [var found] ? found
-        : connection.Query<long>(AddSql, new { Key = key })[0];
+        : connection.Query(FindSql, new { Key = key }, Column.Long) is [var found] ? found
+        : connection.Query(AddSql, new { Key = key }, Column.Long)[0];
 
     /// <summary>The keys of all crews, for work that is done crew by crew.</summary>
-    public static IReadOnlyList<string> Keys(PreparedConnection connection) => connection.Query<string>(AllSql);
+    public static IReadOnlyList<string> Keys(PreparedConnection connection) => connection.Query(AllSql, Column.Text);
 }

@@ -1,3 +1,5 @@
+using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -29,22 +31,26 @@ public sealed class CrewSession
 
     // The engine runs in this process, so there is nothing to await; but a fault belongs to the one who awaits the answer.
 #pragma warning disable CS1998
-    internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters) => Query<T>(sql, parameters);
+    internal async Task<IReadOnlyList<TRow>> QueryAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows);
 
-    /// <summary>Asks where mapping rows by their columns' names would take longer than finding them: for thousands, or with every fish.</summary>
-    internal async Task<IReadOnlyList<T>> QueryAsync<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
+    /// <summary>Asks where finding columns by name would take longer than finding the rows: for thousands, or with every fish.</summary>
+    internal async Task<IReadOnlyList<TRow>> ReadAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
     {
         _cancellationToken.ThrowIfCancellationRequested();
-        return _connection.Query(sql, parameters, read);
+        return _connection.Read(sql, parameters, read);
     }
 
-    internal async Task<T?> FirstOrDefaultAsync<T>(string sql, object parameters) => Query<T>(sql, parameters).FirstOrDefault();
+    internal async Task<TRow?> FirstOrDefaultAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows).FirstOrDefault();
 
-    internal async Task<T> SingleAsync<T>(string sql, object parameters) => Query<T>(sql, parameters).Single();
+    internal async Task<TRow> SingleAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows).Single();
 
     /// <summary>Runs a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    internal async Task<int> ExecuteAsync(string sql, object parameters)
+    internal async Task<int> ExecuteAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
     {
         _cancellationToken.ThrowIfCancellationRequested();
         return _connection.Execute(sql, parameters);
@@ -61,9 +67,10 @@ public sealed class CrewSession
 
     internal void Finish() => _afterwards.ForEach(act => act());
 
-    private List<T> Query<T>(string sql, object parameters)
+    private List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
     {
         _cancellationToken.ThrowIfCancellationRequested();
-        return _connection.Query<T>(sql, parameters);
+        return _connection.Query(sql, parameters, rows);
     }
 }

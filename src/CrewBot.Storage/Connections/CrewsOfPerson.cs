@@ -14,5 +14,5 @@ internal static class CrewsOfPerson
 
     /// <summary>The keys of the crews, the one written in last first.</summary>
     public static IReadOnlyList<string> Keys(PreparedConnection connection, string person) =>
-        connection.Query<string>(FindSql, new { Person = person });
+        connection.Query(FindSql, new { Person = person }, Column.Text);
 }

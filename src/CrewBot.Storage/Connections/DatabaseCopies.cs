@@ -1,5 +1,4 @@
 using CrewBot.Storage.Schema;
-using Dapper;
 using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
@@ -78,8 +77,8 @@ public static class DatabaseCopies
             {
                 await Shape.CheckAsync(source, from);
                 source.BackupDatabase(copy);
-                await copy.ExecuteAsync("PRAGMA journal_mode = DELETE");
-                if (await copy.QueryFirstAsync<string>("PRAGMA integrity_check") is not "ok" and var fault)
+                await copy.RunAsync("PRAGMA journal_mode = DELETE");
+                if ((await copy.AskAsync("PRAGMA integrity_check", Column.Text))[0] is not "ok" and var fault)
                 {
                     throw new StorageException($"{from} is damaged ({fault}): it was not copied.");
                 }
@@ -106,7 +105,7 @@ public static class DatabaseCopies
         try
         {
             await using var old = Open(database, SqliteOpenMode.ReadWrite);
-            await old.ExecuteAsync("PRAGMA journal_mode = DELETE");
+            await old.RunAsync("PRAGMA journal_mode = DELETE");
         }
         catch (SqliteException fault) when (fault.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED)
         {

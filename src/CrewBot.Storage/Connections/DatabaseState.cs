@@ -1,5 +1,4 @@
 using CrewBot.Storage.Outbox;
-using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -30,9 +29,9 @@ public sealed record DatabaseState(int Shape, string? Damage, bool IsChecked, Po
             await connection.OpenAsync(cancellationToken);
 
             // Taking the writer's place and leaving it shows that the file can be written.
-            await connection.ExecuteAsync("BEGIN IMMEDIATE; ROLLBACK;");
+            await connection.RunAsync("BEGIN IMMEDIATE; ROLLBACK;");
             var shape = await Schema.Shape.CheckAsync(connection, path);
-            var (damage, isChecked) = Check(connection);
+            var (damage, isChecked) = await CheckAsync(connection);
             return new DatabaseState(shape, damage, isChecked, shape < ShapeWithPosts ? null : await PostState.ReadAsync(connection));
         }
         catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
@@ -41,12 +40,12 @@ public sealed record DatabaseState(int Shape, string? Damage, bool IsChecked, Po
         }
     }
 
-    private static (string? Damage, bool IsChecked) Check(SqliteConnection connection)
+    private static async Task<(string? Damage, bool IsChecked)> CheckAsync(SqliteConnection connection)
     {
-        using var patience = new Timer(_ => raw.sqlite3_interrupt(connection.Handle), null, LongestCheck, Timeout.InfiniteTimeSpan);
+        await using var patience = new Timer(_ => raw.sqlite3_interrupt(connection.Handle), null, LongestCheck, Timeout.InfiniteTimeSpan);
         try
         {
-            return (connection.QueryFirst<string>("PRAGMA quick_check(1)") is not "ok" and var damage ? damage : null, true);
+            return ((await connection.AskAsync("PRAGMA quick_check(1)", Column.Text))[0] is not "ok" and var damage ? damage : null, true);
         }
         catch (SqliteException over) when (over.SqliteErrorCode == raw.SQLITE_INTERRUPT)
         {

@@ -1,6 +1,6 @@
 using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
-using Dapper;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -13,15 +13,23 @@ namespace CrewBot.Storage.Connections;
 /// <param name="connection">Open; belongs to this from now on.</param>
 internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDisposable
 {
-    private readonly Dictionary<(string Sql, Type? Parameters), Statement> _statements = [];
+    private static readonly object Nothing = new();
+
+    private readonly Dictionary<(string Sql, Type Parameters), Statement> _statements = [];
 
     /// <summary>What lies below, for what is done once.</summary>
     public SqliteConnection Connection => connection;
 
+    /// <summary>Asks a question without parameters.</summary>
+    /// <inheritdoc cref="Query{TRow, TParameters}"/>
+    public List<TRow> Query<TRow>(string sql, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, Nothing, rows);
+
     /// <summary>Asks; gives every row.</summary>
     /// <param name="sql">One of a limited number of texts: each stays compiled.</param>
-    /// <param name="parameters">An object whose properties are the parameters; null for none.</param>
-    public List<T> Query<T>(string sql, object? parameters = null)
+    /// <param name="parameters">An object whose properties are the parameters.</param>
+    /// <param name="rows">Gives what reads the rows of an answer with such columns.</param>
+    public List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
     {
         var statement = Bound(sql, parameters);
         using var reader = statement.Command.ExecuteReader();
@@ -30,44 +38,34 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
             return [];
         }
 
-        if (statement.Parser is null && IsRow(typeof(T)) && HasKnownTypes(reader))
+        if (statement.Rows is not Func<DbDataReader, TRow> read)
         {
-            statement.Parser = reader.GetRowParser<T>();
+            read = rows(reader);
+            statement.Rows = HasKnownTypes(reader) ? read : null;
         }
 
-        if (statement.Parser is not Func<DbDataReader, T> parse)
-        {
-            return [.. reader.Parse<T>()];
-        }
-
-        var rows = new List<T>();
-        while (reader.Read())
-        {
-            rows.Add(parse(reader));
-        }
-
-        return rows;
+        return All(reader, read);
     }
 
     /// <summary>Asks for many rows, each read without a detour.</summary>
     /// <param name="sql">One of a limited number of texts: each stays compiled.</param>
     /// <param name="parameters">An object whose properties are the parameters.</param>
     /// <param name="read">Reads the row that the reader stands on.</param>
-    public List<T> Query<T>(string sql, object parameters, Func<SqliteDataReader, T> read)
+    public List<TRow> Read<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
+        string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
     {
         using var reader = Bound(sql, parameters).Command.ExecuteReader();
-        var rows = new List<T>();
-        while (reader.Read())
-        {
-            rows.Add(read(reader));
-        }
-
-        return rows;
+        return All(reader, read);
     }
+
+    /// <summary>Makes a change without parameters.</summary>
+    /// <inheritdoc cref="Execute{TParameters}"/>
+    public int Execute(string sql) => Execute(sql, Nothing);
 
     /// <summary>Makes a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    public int Execute(string sql, object? parameters = null) => Bound(sql, parameters).Command.ExecuteNonQuery();
+    public int Execute<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+        Bound(sql, parameters).Command.ExecuteNonQuery();
 
     public async ValueTask DisposeAsync()
     {
@@ -79,20 +77,29 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         await connection.DisposeAsync();
     }
 
-    // Numbers and texts are converted as each one asks.
-    private static bool IsRow(Type type) => type.IsClass && type != typeof(string) && type != typeof(object);
+    private static List<TRow> All<TRow>(SqliteDataReader reader, Func<SqliteDataReader, TRow> read)
+    {
+        var rows = new List<TRow>();
+        while (reader.Read())
+        {
+            rows.Add(read(reader));
+        }
 
-    // A parser serves rows of the same types alone. Those of a table's columns are fixed; that of an expression shows in its value.
+        return rows;
+    }
+
+    // What reads rows serves those of the same types alone. The types of a table's columns are fixed; that of an expression shows in
+    // its value.
     private static bool HasKnownTypes(SqliteDataReader reader) => Enumerable.Range(0, reader.FieldCount).All(column =>
         raw.sqlite3_column_decltype(reader.Handle, column).utf8_to_string() is not null
         || raw.sqlite3_column_type(reader.Handle, column) != raw.SQLITE_NULL);
 
-    private Statement Bound(string sql, object? parameters)
+    private Statement Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
     {
-        var key = (sql, parameters?.GetType());
+        var key = (sql, typeof(TParameters));
         if (!_statements.TryGetValue(key, out var statement))
         {
-            _statements[key] = statement = Compiled(sql, key.Item2);
+            _statements[key] = statement = Compiled<TParameters>(sql);
         }
 
         for (var at = 0; at < statement.Parameters.Length; at++)
@@ -103,13 +110,13 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return statement;
     }
 
-    private Statement Compiled(string sql, Type? parameters)
+    private Statement Compiled<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql)
     {
         var command = connection.CreateCommand();
 #pragma warning disable CA2100 // Texts are constants; what people write comes in parameters.
         command.CommandText = sql;
 #pragma warning restore CA2100
-        PropertyInfo[] named = [.. parameters?.GetProperties().Where(property => sql.Contains($"@{property.Name}", StringComparison.Ordinal)) ?? []];
+        PropertyInfo[] named = [.. typeof(TParameters).GetProperties().Where(property => sql.Contains($"@{property.Name}", StringComparison.Ordinal))];
         foreach (var property in named)
         {
             command.Parameters.Add(new SqliteParameter { ParameterName = $"@{property.Name}" });
@@ -120,7 +127,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 
     private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters)
     {
-        /// <summary>Maps its rows, a function from a row to what was first asked for; null while that is not known for good.</summary>
-        public Delegate? Parser { get; set; }
+        /// <summary>Reads its rows, a function of a reader that stands on one; null while that is not known for good.</summary>
+        public Delegate? Rows { get; set; }
     }
 }

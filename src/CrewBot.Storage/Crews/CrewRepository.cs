@@ -1,4 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Crews;
 
@@ -26,7 +28,7 @@ public sealed class CrewRepository(CrewSession session)
 
     /// <summary>The settings.</summary>
     public async Task<CrewSettings> FindAsync() =>
-        await session.FirstOrDefaultAsync<SettingsRow>(FindSql, new { session.CrewId }) is { } row
+        await session.FirstOrDefaultAsync(FindSql, new { session.CrewId }, SettingsRow.Rows) is { } row
             ? new CrewSettings(Words.Read<UnitSystem>(row.Units), row.Zone, row.Revision)
             {
                 Name = row.Name,
@@ -56,9 +58,15 @@ public sealed class CrewRepository(CrewSession session)
 
     /// <summary>Where messages go, by purpose.</summary>
     public async Task<IReadOnlyList<(string Purpose, string Channel)>> ChannelsAsync() =>
-        [.. (await session.QueryAsync<ChannelRow>(ChannelsSql, new { session.CrewId })).Select(row => (row.Purpose, row.Channel))];
+        [.. (await session.QueryAsync(ChannelsSql, new { session.CrewId }, ChannelRow.Rows)).Select(row => (row.Purpose, row.Channel))];
 
-    private sealed record SettingsRow(string? Units, string? Zone, long Revision, string? Name, string? Emergency, string? ContactRole);
+    internal sealed record SettingsRow(string? Units, string? Zone, long Revision, string? Name, string? Emergency, string? ContactRole)
+    {
+        public static Func<DbDataReader, SettingsRow> Rows(DbDataReader reader) => reader.GetRowParser<SettingsRow>();
+    }
 
-    private sealed record ChannelRow(string Purpose, string Channel);
+    internal sealed record ChannelRow(string Purpose, string Channel)
+    {
+        public static Func<DbDataReader, ChannelRow> Rows(DbDataReader reader) => reader.GetRowParser<ChannelRow>();
+    }
 }

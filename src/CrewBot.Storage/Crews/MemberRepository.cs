@@ -1,4 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Crews;
 
@@ -42,14 +44,14 @@ public sealed class MemberRepository(CrewSession session)
 
     /// <summary>The person whom the platform knows by this id; null when they have stored nothing here.</summary>
     public async Task<CrewMember?> FindAsync(string platformId) =>
-        Of(await session.FirstOrDefaultAsync<MemberRow>(FindSql, new { session.CrewId, PlatformId = platformId }));
+        Of(await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, PlatformId = platformId }, MemberRow.Rows));
 
     /// <summary>The person whom the platform knows by this id, by the name they go by now.</summary>
     public async Task<CrewMember> FindOrAddAsync(string platformId, string name)
     {
         if (await FindAsync(platformId) is not { } known)
         {
-            return Of(await session.SingleAsync<MemberRow>(AddSql, new { session.CrewId, PlatformId = platformId, Name = name }))!;
+            return Of(await session.SingleAsync(AddSql, new { session.CrewId, PlatformId = platformId, Name = name }, MemberRow.Rows))!;
         }
 
         if (known.Name != name)
@@ -63,8 +65,8 @@ public sealed class MemberRepository(CrewSession session)
 
     /// <summary>The number of a person whose name is no longer known; somebody new where the crew has none.</summary>
     public async Task<long> FindOrAddFormerAsync() =>
-        await session.FirstOrDefaultAsync<long?>(FindFormerSql, new { session.CrewId })
-            ?? await session.SingleAsync<long>(AddFormerSql, new { session.CrewId, Name = Former });
+        await session.FirstOrDefaultAsync(FindFormerSql, new { session.CrewId }, Column.LongOrNull)
+            ?? await session.SingleAsync(AddFormerSql, new { session.CrewId, Name = Former }, Column.Long);
 
     public Task SetRoleAsync(long id, CrewRole role) =>
         session.ExecuteAsync(SetRoleSql, new { session.CrewId, Id = id, Role = Words.Write(role) });
@@ -74,14 +76,14 @@ public sealed class MemberRepository(CrewSession session)
 
     /// <summary>Everybody who was not erased, by name.</summary>
     public async Task<IReadOnlyList<CrewMember>> AllAsync() =>
-        [.. (await session.QueryAsync<MemberRow>(AllSql, new { session.CrewId })).Select(row => Of(row)!)];
+        [.. (await session.QueryAsync(AllSql, new { session.CrewId }, MemberRow.Rows)).Select(row => Of(row)!)];
 
     /// <summary>What everybody is called, by number; who was erased too.</summary>
     public async Task<IReadOnlyDictionary<long, string>> NamesAsync() =>
-        (await session.QueryAsync<NameRow>(NamesSql, new { session.CrewId })).ToDictionary(row => row.Id, row => row.Name);
+        (await session.QueryAsync(NamesSql, new { session.CrewId }, NameRow.Rows)).ToDictionary(row => row.Id, row => row.Name);
 
     /// <summary>What one person is called and was called before.</summary>
-    public Task<IReadOnlyList<string>> NamesOfAsync(long id) => session.QueryAsync<string>(NamesOfSql, new { session.CrewId, Id = id });
+    public Task<IReadOnlyList<string>> NamesOfAsync(long id) => session.QueryAsync(NamesOfSql, new { session.CrewId, Id = id }, Column.Text);
 
     private static CrewMember? Of(MemberRow? row) =>
         row is null ? null : new CrewMember(row.Id, row.Name, Words.Read<CrewRole>(row.Role)!.Value, Words.Read<UnitSystem>(row.Units))
@@ -89,7 +91,13 @@ public sealed class MemberRepository(CrewSession session)
             PlatformId = row.PlatformId,
         };
 
-    private sealed record NameRow(long Id, string Name);
+    internal sealed record NameRow(long Id, string Name)
+    {
+        public static Func<DbDataReader, NameRow> Rows(DbDataReader reader) => reader.GetRowParser<NameRow>();
+    }
 
-    private sealed record MemberRow(long Id, string Name, string Role, string? Units, string? PlatformId);
+    internal sealed record MemberRow(long Id, string Name, string Role, string? Units, string? PlatformId)
+    {
+        public static Func<DbDataReader, MemberRow> Rows(DbDataReader reader) => reader.GetRowParser<MemberRow>();
+    }
 }

@@ -1,5 +1,7 @@
+using System.Data.Common;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Crews;
 
@@ -56,18 +58,18 @@ public sealed class WaterRepository(CrewSession session)
 
     /// <summary>The number of the water that answers to a name; null when none does.</summary>
     public Task<long?> FindAsync(string name) =>
-        session.FirstOrDefaultAsync<long?>(FindSql, new { session.CrewId, Plain = RecordSet.Plain(name) });
+        session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Plain = RecordSet.Plain(name) }, Column.LongOrNull);
 
     /// <summary>The water that answers to a name, with what it is called first; null when none does.</summary>
     public async Task<(long Id, string Name)?> NamedAsync(string name) =>
-        await session.QueryAsync(
+        await session.ReadAsync(
             NamedSql, new { session.CrewId, Plain = RecordSet.Plain(name) }, row => (row.GetInt64(0), row.GetString(1))) is [var found] ? found : null;
 
     /// <summary>Adds a water under a name that is free.</summary>
     /// <returns>Its number.</returns>
     public async Task<long> AddAsync(string name)
     {
-        var id = await session.SingleAsync<long>(AddSql, new { session.CrewId, Name = name });
+        var id = await session.SingleAsync(AddSql, new { session.CrewId, Name = name }, Column.Long);
         await AddNameAsync(id, name);
         return id;
     }
@@ -91,15 +93,15 @@ public sealed class WaterRepository(CrewSession session)
     /// <returns>Its number: the old one when the name was there already.</returns>
     public async Task<long> AddSpotAsync(long waterId, string name)
     {
-        var id = await session.SingleAsync<long>(
-            AddSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name), Name = name });
+        var id = await session.SingleAsync(
+            AddSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name), Name = name }, Column.Long);
         await TouchAsync();
         return id;
     }
 
     /// <summary>The number of the spot in a water that answers to a name; null when none does.</summary>
     public Task<long?> FindSpotAsync(long waterId, string name) =>
-        session.FirstOrDefaultAsync<long?>(FindSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name) });
+        session.FirstOrDefaultAsync(FindSpotSql, new { session.CrewId, WaterId = waterId, Plain = RecordSet.Plain(name) }, Column.LongOrNull);
 
     /// <summary>Sets a rule of a water.</summary>
     public async Task SetRuleAsync(long waterId, WaterRule rule)
@@ -117,16 +119,16 @@ public sealed class WaterRepository(CrewSession session)
 
     /// <summary>What the crew has read of a water's rules.</summary>
     public async Task<IReadOnlyList<WaterRule>> RulesAsync(long waterId) =>
-        [.. (await session.QueryAsync<RuleRow>(RulesOfSql, new { session.CrewId, WaterId = waterId })).Select(row => new WaterRule(row.Rule, row.Value, row.Reference))];
+        [.. (await session.QueryAsync(RulesOfSql, new { session.CrewId, WaterId = waterId }, RuleRow.Rows)).Select(row => new WaterRule(row.Rule, row.Value, row.Reference))];
 
     /// <summary>Every water, in the order they were added.</summary>
     public async Task<IReadOnlyList<Water>> AllAsync()
     {
         var crew = new { session.CrewId };
-        var waters = await session.QueryAsync<WaterRow>(WatersSql, crew);
-        var names = (await session.QueryAsync<NameRow>(NamesSql, crew)).ToLookup(row => row.WaterId, row => row.Name);
-        var spots = (await session.QueryAsync<SpotRow>(SpotsSql, crew)).ToLookup(row => row.WaterId, row => new Spot(row.Id, row.Name));
-        var rules = (await session.QueryAsync<RuleRow>(RulesSql, crew))
+        var waters = await session.QueryAsync(WatersSql, crew, WaterRow.Rows);
+        var names = (await session.QueryAsync(NamesSql, crew, NameRow.Rows)).ToLookup(row => row.WaterId, row => row.Name);
+        var spots = (await session.QueryAsync(SpotsSql, crew, SpotRow.Rows)).ToLookup(row => row.WaterId, row => new Spot(row.Id, row.Name));
+        var rules = (await session.QueryAsync(RulesSql, crew, RuleRow.Rows))
             .ToLookup(row => row.WaterId, row => new WaterRule(row.Rule, row.Value, row.Reference));
         return
         [
@@ -139,11 +141,23 @@ public sealed class WaterRepository(CrewSession session)
 
     private async Task TouchAsync() => await session.ExecuteAsync(TouchSql, new { session.CrewId });
 
-    private sealed record WaterRow(long Id, string Name, long? LatitudeCdeg, long? LongitudeCdeg);
+    internal sealed record WaterRow(long Id, string Name, long? LatitudeCdeg, long? LongitudeCdeg)
+    {
+        public static Func<DbDataReader, WaterRow> Rows(DbDataReader reader) => reader.GetRowParser<WaterRow>();
+    }
 
-    private sealed record NameRow(long WaterId, string Name);
+    internal sealed record NameRow(long WaterId, string Name)
+    {
+        public static Func<DbDataReader, NameRow> Rows(DbDataReader reader) => reader.GetRowParser<NameRow>();
+    }
 
-    private sealed record SpotRow(long WaterId, long Id, string Name);
+    internal sealed record SpotRow(long WaterId, long Id, string Name)
+    {
+        public static Func<DbDataReader, SpotRow> Rows(DbDataReader reader) => reader.GetRowParser<SpotRow>();
+    }
 
-    private sealed record RuleRow(long WaterId, string Rule, string Value, string Reference);
+    internal sealed record RuleRow(long WaterId, string Rule, string Value, string Reference)
+    {
+        public static Func<DbDataReader, RuleRow> Rows(DbDataReader reader) => reader.GetRowParser<RuleRow>();
+    }
 }

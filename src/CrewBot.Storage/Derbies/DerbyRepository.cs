@@ -38,7 +38,7 @@ public sealed class DerbyRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(Derby derby, DateTimeOffset at)
     {
-        var number = await session.SingleAsync<long>(NextSql, new { session.CrewId });
+        var number = await session.SingleAsync(NextSql, new { session.CrewId }, Column.Long);
         await session.ExecuteAsync(AddSql, DerbyRow.Of(session.CrewId, number, derby, at));
         return number;
     }
@@ -47,14 +47,14 @@ public sealed class DerbyRepository(CrewSession session)
     /// <param name="number">Its number.</param>
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<Derby?> FindAsync(long number, long? memberId) =>
-        (await session.FirstOrDefaultAsync<DerbyRow>(FindSql, new { session.CrewId, Number = number, MemberId = memberId }))?.ToDerby();
+        (await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number, MemberId = memberId }, DerbyRow.Rows))?.ToDerby();
 
     /// <summary>The derbies in which word of a fish is taken at an instant, newest first; one that was closed early is among them.</summary>
     /// <param name="at">The instant.</param>
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<IReadOnlyList<Derby>> RunningAsync(DateTimeOffset at, long? memberId) =>
     [
-        .. (await session.QueryAsync<DerbyRow>(RunningSql, new { session.CrewId, AtMs = Instants.Write(at), MemberId = memberId }))
+        .. (await session.QueryAsync(RunningSql, new { session.CrewId, AtMs = Instants.Write(at), MemberId = memberId }, DerbyRow.Rows))
             .Select(row => row.ToDerby()),
     ];
 
@@ -63,7 +63,7 @@ public sealed class DerbyRepository(CrewSession session)
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<IReadOnlyList<Derby>> NewestAsync(int most, long? memberId) =>
     [
-        .. (await session.QueryAsync<DerbyRow>(NewestSql, new { session.CrewId, Most = most, MemberId = memberId }))
+        .. (await session.QueryAsync(NewestSql, new { session.CrewId, Most = most, MemberId = memberId }, DerbyRow.Rows))
             .Select(row => row.ToDerby()),
     ];
 }

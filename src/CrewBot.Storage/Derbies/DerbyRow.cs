@@ -1,12 +1,16 @@
+using System.Data.Common;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Scoring;
 using CrewBot.Storage.Catches;
+using Dapper;
 
 namespace CrewBot.Storage.Derbies;
 
 /// <summary>A derby as it lies in its table.</summary>
 internal sealed record DerbyRow
 {
+    public static Func<DbDataReader, DerbyRow> Rows(DbDataReader reader) => reader.GetRowParser<DerbyRow>();
+
     // Names hold no line breaks.
     private const char Between = '\n';
 

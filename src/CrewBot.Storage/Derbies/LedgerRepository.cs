@@ -1,8 +1,10 @@
 using System.Collections.ObjectModel;
+using System.Data.Common;
 using CrewBot.Core.Derbies;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Derbies;
 
@@ -98,39 +100,45 @@ public sealed class LedgerRepository(CrewSession session)
     /// <param name="derby">The derby's number.</param>
     /// <param name="after">The event after which it is read; 0 for all of it.</param>
     public async Task<IReadOnlyList<LedgerEvent>> EventsAsync(long derby, int after = 0) =>
-        [.. (await session.QueryAsync<LedgerRow>(EventsSql, new { session.CrewId, Derby = derby, After = after })).Select(row => row.ToEvent())];
+        [.. (await session.QueryAsync(EventsSql, new { session.CrewId, Derby = derby, After = after }, LedgerRow.Rows)).Select(row => row.ToEvent())];
 
     /// <summary>The number of the last event of a derby's record; 0 when it has none.</summary>
-    public Task<int> LastAsync(long derby) => session.SingleAsync<int>(LastSql, new { session.CrewId, Derby = derby });
+    public Task<int> LastAsync(long derby) => session.SingleAsync(LastSql, new { session.CrewId, Derby = derby }, Column.Int);
 
     /// <summary>What the record says of one entry; null when there is none.</summary>
     public async Task<EntryState?> FindAsync(long derby, int entry) => EntryState.Of(
-        (await session.QueryAsync<LedgerRow>(OfEntrySql, new { session.CrewId, Derby = derby, Entry = entry })).Select(row => row.ToEvent()));
+        (await session.QueryAsync(OfEntrySql, new { session.CrewId, Derby = derby, Entry = entry }, LedgerRow.Rows)).Select(row => row.ToEvent()));
 
     /// <summary>Since when catches that were entered are void, by their number in the log.</summary>
     public async Task<IReadOnlyDictionary<long, DateTimeOffset>> VoidedAsync(long derby) => new ReadOnlyDictionary<long, DateTimeOffset>(
-        (await session.QueryAsync<VoidedRow>(VoidedSql, new { session.CrewId, Derby = derby }))
+        (await session.QueryAsync(VoidedSql, new { session.CrewId, Derby = derby }, VoidedRow.Rows))
             .ToDictionary(row => row.CatchNumber, row => DateTimeOffset.FromUnixTimeMilliseconds(row.VoidedAtMs)));
 
     /// <summary>The entry of a catch; null when it was not entered.</summary>
     public Task<int?> OfCatchAsync(long derby, long catchNumber) =>
-        session.FirstOrDefaultAsync<int?>(OfCatchSql, new { session.CrewId, Derby = derby, CatchNumber = catchNumber });
+        session.FirstOrDefaultAsync(OfCatchSql, new { session.CrewId, Derby = derby, CatchNumber = catchNumber }, Column.IntOrNull);
 
     /// <summary>Every entry of a catch: in which derby, and its number there.</summary>
     public async Task<IReadOnlyList<(long Derby, int Entry)>> EntriesAsync(long catchNumber) =>
-        [.. (await session.QueryAsync<EntryRow>(EntriesSql, new { session.CrewId, CatchNumber = catchNumber })).Select(row => (row.Derby, (int)row.Entry))];
+        [.. (await session.QueryAsync(EntriesSql, new { session.CrewId, CatchNumber = catchNumber }, EntryRow.Rows)).Select(row => (row.Derby, (int)row.Entry))];
 
     /// <summary>The entry with a photo; null when there is none.</summary>
     public Task<int?> OfPhotoAsync(long derby, string photoHash) =>
-        session.FirstOrDefaultAsync<int?>(OfPhotoSql, new { session.CrewId, Derby = derby, PhotoHash = photoHash });
+        session.FirstOrDefaultAsync(OfPhotoSql, new { session.CrewId, Derby = derby, PhotoHash = photoHash }, Column.IntOrNull);
 
     /// <summary>How many fish an angler has entered, whatever became of them.</summary>
     public Task<int> CountAsync(long derby, long anglerId) =>
-        session.SingleAsync<int>(CountSql, new { session.CrewId, Derby = derby, AnglerId = anglerId });
+        session.SingleAsync(CountSql, new { session.CrewId, Derby = derby, AnglerId = anglerId }, Column.Int);
 
-    private Task<int> NextAsync(string sql, long derby) => session.SingleAsync<int>(sql, new { session.CrewId, Derby = derby });
+    private Task<int> NextAsync(string sql, long derby) => session.SingleAsync(sql, new { session.CrewId, Derby = derby }, Column.Int);
 
-    private sealed record EntryRow(long Derby, long Entry);
+    internal sealed record EntryRow(long Derby, long Entry)
+    {
+        public static Func<DbDataReader, EntryRow> Rows(DbDataReader reader) => reader.GetRowParser<EntryRow>();
+    }
 
-    private sealed record VoidedRow(long CatchNumber, long VoidedAtMs);
+    internal sealed record VoidedRow(long CatchNumber, long VoidedAtMs)
+    {
+        public static Func<DbDataReader, VoidedRow> Rows(DbDataReader reader) => reader.GetRowParser<VoidedRow>();
+    }
 }

@@ -1,12 +1,16 @@
+using System.Data.Common;
 using CrewBot.Core.Derbies.Ledger;
 using CrewBot.Core.Fish;
 using CrewBot.Storage.Catches;
+using Dapper;
 
 namespace CrewBot.Storage.Derbies;
 
 /// <summary>An event as it lies in its table; one that entered a fish is read with the entry it made.</summary>
 internal sealed record LedgerRow
 {
+    public static Func<DbDataReader, LedgerRow> Rows(DbDataReader reader) => reader.GetRowParser<LedgerRow>();
+
     public long CrewId { get; init; }
 
     public long Derby { get; init; }

@@ -1,4 +1,7 @@
+using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Ice;
 
@@ -66,12 +69,13 @@ public sealed class IceFollowerRepository(CrewSession session)
     public Task NoteAsync(long number, IceChannel channel) => session.ExecuteAsync(
         NoteSql, new { session.CrewId, Number = number, channel.Channel, channel.ShowsSpot, channel.Partner });
 
-    private async Task<IReadOnlyList<IceChannel>> ReadAsync(string sql, object parameters) =>
-        [.. (await session.QueryAsync<ChannelRow>(sql, parameters)).Select(row => row.ToChannel())];
+    private async Task<IReadOnlyList<IceChannel>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+        [.. (await session.QueryAsync(sql, parameters, ChannelRow.Rows)).Select(row => row.ToChannel())];
 
-    // By properties: what a largest of no rows is has no type that a constructor could take.
-    private sealed record ChannelRow
+    internal sealed record ChannelRow
     {
+        public static Func<DbDataReader, ChannelRow> Rows(DbDataReader reader) => reader.GetRowParser<ChannelRow>();
+
         public string Channel { get; init; } = "";
 
         public long ShowsSpot { get; init; }

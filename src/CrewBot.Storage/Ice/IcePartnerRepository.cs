@@ -1,4 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Ice;
 
@@ -55,7 +57,7 @@ public sealed class IcePartnerRepository(CrewSession session)
 
     /// <summary>The crews that this one will share with, whether they have agreed or not.</summary>
     public async Task<IReadOnlyList<IcePartner>> AllAsync() =>
-        [.. (await session.QueryAsync<PartnerRow>(AllSql, new { session.CrewId })).Select(row => row.ToPartner())];
+        [.. (await session.QueryAsync(AllSql, new { session.CrewId }, PartnerRow.Rows)).Select(row => row.ToPartner())];
 
     /// <summary>
     /// Bad news that partner crews have of a water and have not closed, newest first: the newest of each spot, and all of the last
@@ -71,9 +73,9 @@ public sealed class IcePartnerRepository(CrewSession session)
     ];
 
     private async Task<IEnumerable<FiledIce>> BadNewsAsync(long waterId, DateTimeOffset from, DateTimeOffset day, bool showsSpot) =>
-        (await session.QueryAsync<IceReportRow>(
+        (await session.QueryAsync(
             BadNewsSql,
-            new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from), DayMs = Instants.Write(day), ShowsSpot = showsSpot }))
+            new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from), DayMs = Instants.Write(day), ShowsSpot = showsSpot }, IceReportRow.Rows))
         .Select(row => row.ToFiled() with { IsPartners = true });
 
     private static FiledIce Hidden(FiledIce filed) => filed with
@@ -91,9 +93,10 @@ public sealed class IcePartnerRepository(CrewSession session)
         },
     };
 
-    // By properties: a name of nobody has no type that a constructor could take.
-    private sealed record PartnerRow
+    internal sealed record PartnerRow
     {
+        public static Func<DbDataReader, PartnerRow> Rows(DbDataReader reader) => reader.GetRowParser<PartnerRow>();
+
         public string Key { get; init; } = "";
 
         public long HasAgreed { get; init; }

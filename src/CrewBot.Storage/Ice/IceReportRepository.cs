@@ -1,6 +1,9 @@
+using System.Data.Common;
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
+using Dapper;
 using UnitsNet;
 
 namespace CrewBot.Storage.Ice;
@@ -99,14 +102,14 @@ public sealed class IceReportRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(IceEntry entry)
     {
-        var number = await session.SingleAsync<long>(NextNumberSql, new { session.CrewId });
-        await session.ExecuteAsync(AddSql, ParametersOf(number, entry));
+        var number = await session.SingleAsync(NextNumberSql, new { session.CrewId }, Column.Long);
+        await WriteAsync(AddSql, number, entry);
         return number;
     }
 
     /// <summary>A report by its number, withdrawn ones too; null when there is none.</summary>
     public async Task<FiledIce?> FindAsync(long number) =>
-        (await session.FirstOrDefaultAsync<IceReportRow>(FindSql, new { session.CrewId, Number = number }))?.ToFiled();
+        (await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number }, IceReportRow.Rows))?.ToFiled();
 
     /// <summary>The newest that stand, newest first.</summary>
     public Task<IReadOnlyList<FiledIce>> NewestAsync(long waterId, int most) =>
@@ -130,12 +133,12 @@ public sealed class IceReportRepository(CrewSession session)
 
     /// <summary>The newest report since an instant that tells of air at or above the freezing point; null when none does.</summary>
     public async Task<FiledIce?> NewestWarmAsync(long waterId, DateTimeOffset from) =>
-        (await session.FirstOrDefaultAsync<IceReportRow>(WarmSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) }))?.ToFiled();
+        (await session.FirstOrDefaultAsync(WarmSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) }, IceReportRow.Rows))?.ToFiled();
 
     /// <summary>What the measurements since an instant come to, spot by spot; those that support no answer are left out.</summary>
     public async Task<IReadOnlyList<IceSpotDay>> DayAsync(long waterId, DateTimeOffset from) =>
     [
-        .. (await session.QueryAsync<DayRow>(DaySql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) })).Select(row => row.ToDay()),
+        .. (await session.QueryAsync(DaySql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) }, DayRow.Rows)).Select(row => row.ToDay()),
     ];
 
     /// <summary>Bad news since an instant that a steward has closed, newest first.</summary>
@@ -146,7 +149,7 @@ public sealed class IceReportRepository(CrewSession session)
     public async Task ReplaceAsync(long number, IceEntry entry, long by, string reason, DateTimeOffset at)
     {
         await session.ExecuteAsync(RememberSql, new { session.CrewId, Number = number, ChangedAtMs = Instants.Write(at), By = by, Reason = reason });
-        await session.ExecuteAsync(ReplaceSql, ParametersOf(number, entry));
+        await WriteAsync(ReplaceSql, number, entry);
     }
 
     /// <summary>Takes a report back.</summary>
@@ -162,14 +165,14 @@ public sealed class IceReportRepository(CrewSession session)
     public Task CloseAsync(long number, long with, long by, string reason, DateTimeOffset at) => session.ExecuteAsync(
         CloseSql, new { session.CrewId, Number = number, With = with, By = by, Reason = reason, AtMs = Instants.Write(at) });
 
-    private async Task<IReadOnlyList<FiledIce>> ReadAsync(string sql, object parameters) =>
-        [.. (await session.QueryAsync<IceReportRow>(sql, parameters)).Select(row => row.ToFiled())];
+    private async Task<IReadOnlyList<FiledIce>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+        [.. (await session.QueryAsync(sql, parameters, IceReportRow.Rows)).Select(row => row.ToFiled())];
 
-    private object ParametersOf(long number, IceEntry entry)
+    private Task<int> WriteAsync(string sql, long number, IceEntry entry)
     {
         var report = FiledIce.ReportOf(entry);
         var holes = report.CanSupport ? report.Holes : [];
-        return new
+        return session.ExecuteAsync(sql, new
         {
             session.CrewId,
             Number = number,
@@ -185,14 +188,16 @@ public sealed class IceReportRepository(CrewSession session)
             LeastNm = holes.Min(hole => Nm(hole.Total)),
             MostNm = holes.Max(hole => Nm(hole.Total)),
             CountsNm = holes.Min(hole => Nm(hole.Effective)),
-        };
+        });
     }
 
     // Null of no holes.
     private static long? Nm(Length thickness) => (long)Math.Round(thickness.Nanometers);
 
-    private sealed record DayRow(string SpotPlain, long LeastNm, long MostNm, long CountsNm)
+    internal sealed record DayRow(string SpotPlain, long LeastNm, long MostNm, long CountsNm)
     {
+        public static Func<DbDataReader, DayRow> Rows(DbDataReader reader) => reader.GetRowParser<DayRow>();
+
         public IceSpotDay ToDay() => new(SpotPlain, Length.FromNanometers(LeastNm), Length.FromNanometers(MostNm), Length.FromNanometers(CountsNm));
     }
 }

@@ -1,4 +1,6 @@
+using System.Data.Common;
 using System.Text.Json;
+using Dapper;
 
 namespace CrewBot.Storage.Ice;
 
@@ -6,6 +8,8 @@ internal sealed record IceReportRow(
     long Number, long MemberId, long WaterId, string? Spot, long? MeasuredAtMs, long FiledAtMs, string Page,
     string? ClosedReason, string? WithdrawnReason, string Filer)
 {
+    public static Func<DbDataReader, IceReportRow> Rows(DbDataReader reader) => reader.GetRowParser<IceReportRow>();
+
     public FiledIce ToFiled() => new(
         Number,
         new IceEntry(MemberId, WaterId, Instants.Read(FiledAtMs), JsonSerializer.Deserialize(Page, IceJson.Default.IcePage)!)

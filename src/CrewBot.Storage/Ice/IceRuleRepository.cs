@@ -1,7 +1,9 @@
+using System.Data.Common;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Ice;
 
@@ -28,7 +30,7 @@ public sealed class IceRuleRepository(CrewSession session)
 
     /// <summary>The table that was chosen; null for none.</summary>
     public async Task<AuthorityTable?> AuthorityAsync() =>
-        await session.FirstOrDefaultAsync<string>(AuthoritySql, new { session.CrewId }) is { } key ? AuthorityTable.Find(key) : null;
+        await session.FirstOrDefaultAsync(AuthoritySql, new { session.CrewId }, Column.Text) is { } key ? AuthorityTable.Find(key) : null;
 
     /// <summary>Sets the crew's own figure for a load.</summary>
     public Task SetAsync(IceUse use, ExactLength thickness, string reference) => session.ExecuteAsync(SetSql, new
@@ -43,9 +45,12 @@ public sealed class IceRuleRepository(CrewSession session)
     /// <summary>The crew's own figures.</summary>
     public async Task<IReadOnlyList<CrewFigure>> FiguresAsync() =>
     [
-        .. (await session.QueryAsync<FigureRow>(FiguresSql, new { session.CrewId })).Select(row => new CrewFigure(
+        .. (await session.QueryAsync(FiguresSql, new { session.CrewId }, FigureRow.Rows)).Select(row => new CrewFigure(
             Words.Read<IceUse>(row.Load)!.Value, StoredUnits.LengthOf(row.ThicknessNm, row.Unit)!.Value.Length, row.Reference)),
     ];
 
-    private sealed record FigureRow(string Load, long ThicknessNm, string Unit, string Reference);
+    internal sealed record FigureRow(string Load, long ThicknessNm, string Unit, string Reference)
+    {
+        public static Func<DbDataReader, FigureRow> Rows(DbDataReader reader) => reader.GetRowParser<FigureRow>();
+    }
 }

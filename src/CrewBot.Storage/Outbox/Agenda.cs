@@ -1,4 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Outbox;
 
@@ -12,7 +14,10 @@ internal static class Agenda
         """;
 
     public static IReadOnlyList<PlaceDue> Read(PreparedConnection connection) =>
-        [.. connection.Query<Row>(NextSql).Select(row => new PlaceDue(row.Crew, row.Place, Instants.Read(row.NextAtMs)))];
+        [.. connection.Query(NextSql, Row.Rows).Select(row => new PlaceDue(row.Crew, row.Place, Instants.Read(row.NextAtMs)))];
 
-    private sealed record Row(string Crew, string Place, long NextAtMs);
+    internal sealed record Row(string Crew, string Place, long NextAtMs)
+    {
+        public static Func<DbDataReader, Row> Rows(DbDataReader reader) => reader.GetRowParser<Row>();
+    }
 }

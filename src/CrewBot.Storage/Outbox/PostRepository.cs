@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using CrewBot.Storage.Connections;
 
 namespace CrewBot.Storage.Outbox;
@@ -119,7 +120,7 @@ public sealed class PostRepository(CrewSession session)
         var isKnownThere = said?.TriedRevision is not null;
         place = isKnownThere ? said!.Place : place;
         var dueMs = Instants.Write(due);
-        var next = Math.Max(dueMs, await session.FirstOrDefaultAsync<long?>(HeldUntilSql, new { session.CrewId, Place = place }) ?? dueMs);
+        var next = Math.Max(dueMs, await session.FirstOrDefaultAsync(HeldUntilSql, new { session.CrewId, Place = place }, Column.LongOrNull) ?? dueMs);
         next = said?.ShownAtMs is { } shown ? Math.Max(next, shown + (long)manner.Gap.TotalMilliseconds) : next;
         await session.ExecuteAsync(said is null ? AddSql : ReplaceSql, new
         {
@@ -189,7 +190,7 @@ public sealed class PostRepository(CrewSession session)
 
     /// <summary>The first that is to be brought to a place now.</summary>
     internal async Task<Post?> FirstDueAsync(string place, DateTimeOffset now) =>
-        (await session.FirstOrDefaultAsync<PostRow>(FirstDueSql, new { session.CrewId, Place = place, NowMs = Instants.Write(now) }))?.ToPost();
+        (await session.FirstOrDefaultAsync(FirstDueSql, new { session.CrewId, Place = place, NowMs = Instants.Write(now) }, PostRow.Rows))?.ToPost();
 
     /// <summary>Notes that a platform is about to be asked to show a post for the first time.</summary>
     internal Task TriedAsync(Post post) => session.ExecuteAsync(TriedSql, new { session.CrewId, post.Id, post.Revision });
@@ -233,10 +234,10 @@ public sealed class PostRepository(CrewSession session)
         session.RingAfterwards();
     }
 
-    private Task<PostRow?> RowAsync(string key) => session.FirstOrDefaultAsync<PostRow>(FindSql, new { session.CrewId, Key = key });
+    private Task<PostRow?> RowAsync(string key) => session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Key = key }, PostRow.Rows);
 
     private static string NewNonce() => Guid.NewGuid().ToString("N")[..NonceLength];
 
-    private async Task<IReadOnlyList<Post>> PostsAsync(string sql, object parameters) =>
-        [.. (await session.QueryAsync<PostRow>(sql, parameters)).Select(row => row.ToPost())];
+    private async Task<IReadOnlyList<Post>> PostsAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+        [.. (await session.QueryAsync(sql, parameters, PostRow.Rows)).Select(row => row.ToPost())];
 }

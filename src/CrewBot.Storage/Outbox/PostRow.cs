@@ -1,3 +1,6 @@
+using System.Data.Common;
+using Dapper;
+
 namespace CrewBot.Storage.Outbox;
 
 /// <summary>A post as it stands in its table.</summary>
@@ -24,6 +27,8 @@ internal sealed record PostRow(
     long Attempts,
     string? Fault)
 {
+    public static Func<DbDataReader, PostRow> Rows(DbDataReader reader) => reader.GetRowParser<PostRow>();
+
     /// <summary>Its readers see what they should.</summary>
     public bool IsSettled => NextAtMs is null && Fault is null;
 

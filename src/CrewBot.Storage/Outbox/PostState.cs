@@ -1,3 +1,5 @@
+using System.Data.Common;
+using CrewBot.Storage.Connections;
 using Dapper;
 using Microsoft.Data.Sqlite;
 
@@ -27,11 +29,14 @@ public sealed record PostState(long Pending, long Corrections, DateTimeOffset? O
 
     internal static async Task<PostState> ReadAsync(SqliteConnection connection)
     {
-        var counts = await connection.QueryFirstAsync<CountRow>(CountSql);
+        var counts = (await connection.AskAsync(CountSql, CountRow.Rows)).Single();
         return new PostState(
             counts.Pending, counts.Corrections, counts.Pending == 0 ? null : Instants.Read(counts.OldestDueAtMs), counts.Dead,
-            counts.Dead == 0 ? [] : (await connection.QueryAsync<DeadPost>(DeadSql)).AsList());
+            counts.Dead == 0 ? [] : await connection.AskAsync(DeadSql, rows => rows.GetRowParser<DeadPost>()));
     }
 
-    private sealed record CountRow(long Pending, long Corrections, long OldestDueAtMs, long Dead);
+    internal sealed record CountRow(long Pending, long Corrections, long OldestDueAtMs, long Dead)
+    {
+        public static Func<DbDataReader, CountRow> Rows(DbDataReader reader) => reader.GetRowParser<CountRow>();
+    }
 }

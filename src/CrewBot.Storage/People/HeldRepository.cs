@@ -1,5 +1,6 @@
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
+using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.People;
 
@@ -27,8 +28,8 @@ public sealed class HeldRepository(CrewSession session)
         var held = new List<HeldRows>();
         foreach (var table in HeldTables.All)
         {
-            var rows = await session.QueryAsync<dynamic>(table.RowsSql, new { session.CrewId, MemberId = memberId });
-            held.Add(new HeldRows(table.Name, table.Column, table.What, [.. rows.Cast<IDictionary<string, object?>>().Select(row => new Dictionary<string, object?>(row))]));
+            var rows = await session.ReadAsync(table.RowsSql, new { session.CrewId, MemberId = memberId }, ByName);
+            held.Add(new HeldRows(table.Name, table.Column, table.What, rows));
         }
 
         return held;
@@ -57,4 +58,7 @@ public sealed class HeldRepository(CrewSession session)
         await session.ExecuteAsync(ForgetQuotesSql, new { session.CrewId, Name = name });
         await session.ExecuteAsync(ForgetOldQuotesSql, new { session.CrewId, Name = name });
     }
+
+    private static IReadOnlyDictionary<string, object?> ByName(SqliteDataReader row) =>
+        Enumerable.Range(0, row.FieldCount).ToDictionary(row.GetName, column => row.IsDBNull(column) ? null : row.GetValue(column));
 }

@@ -23,7 +23,7 @@ public sealed class RequestRepository(CrewSession session)
 
     /// <summary>The first answer to a request; null when it has changed nothing yet.</summary>
     public Task<string?> FindAnswerAsync(string requestId) =>
-        session.FirstOrDefaultAsync<string>(FindSql, new { session.CrewId, RequestId = requestId });
+        session.FirstOrDefaultAsync(FindSql, new { session.CrewId, RequestId = requestId }, Column.Text);
 
     /// <summary>Keeps the first answer to a request.</summary>
     public async Task RememberAsync(string requestId, long memberId, string answer, DateTimeOffset at)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CrewBot.Storage.Connections;
-using Dapper;
 using DbUp;
 using DbUp.Engine;
 using DbUp.Sqlite.Helpers;
@@ -60,8 +59,8 @@ internal static class Shape
     {
         // One view of the file: another process may be bringing it up between two questions.
         await using var view = connection.BeginTransaction(deferred: true);
-        var owner = await connection.QuerySingleAsync<long>("PRAGMA application_id");
-        var at = await connection.QuerySingleAsync<int>("PRAGMA user_version");
+        var owner = (await connection.AskAsync("PRAGMA application_id", Column.Long)).Single();
+        var at = (await connection.AskAsync("PRAGMA user_version", Column.Int)).Single();
         if (owner != OurFile && (owner != 0 || at != 0 || await HoldsForeignTablesAsync(connection)))
         {
             throw new StorageException($"{path} is the database of another program: it was left as it is. Choose another file.");
@@ -75,8 +74,8 @@ internal static class Shape
     }
 
     private static async Task<bool> HoldsForeignTablesAsync(SqliteConnection connection) =>
-        await connection.QuerySingleAsync<bool>(
-            "SELECT EXISTS (SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name <> 'SchemaVersions' AND name NOT LIKE 'sqlite%')");
+        (await connection.AskAsync(
+            "SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name <> 'SchemaVersions' AND name NOT LIKE 'sqlite%' LIMIT 1", Column.Long)).Count > 0;
 
     private static SqlScript[] ReadScripts()
     {

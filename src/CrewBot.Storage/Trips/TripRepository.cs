@@ -1,5 +1,7 @@
+using System.Data.Common;
 using System.Text.Json;
 using CrewBot.Storage.Connections;
+using Dapper;
 
 namespace CrewBot.Storage.Trips;
 
@@ -48,40 +50,40 @@ public sealed class TripRepository(CrewSession session)
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(Trip trip)
     {
-        var number = await session.SingleAsync<long>(NextNumberSql, new { session.CrewId });
-        await session.ExecuteAsync(AddSql, ParametersOf(trip with { Number = number }));
+        var number = await session.SingleAsync(NextNumberSql, new { session.CrewId }, Column.Long);
+        await WriteAsync(AddSql, trip with { Number = number });
         return number;
     }
 
     /// <summary>A trip by its number; null when there is none.</summary>
     public async Task<Trip?> FindAsync(long number) =>
-        Of(await session.FirstOrDefaultAsync<TripRow>(FindSql, new { session.CrewId, Number = number }));
+        Of(await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number }, TripRow.Rows));
 
     /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
-        Of(await session.FirstOrDefaultAsync<TripRow>(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }));
+        Of(await session.FirstOrDefaultAsync(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows));
 
     /// <summary>The trip that began last, over or not, and is not cancelled; null when none has begun at that instant.</summary>
     public async Task<Trip?> LastAsync(DateTimeOffset at) =>
-        Of(await session.FirstOrDefaultAsync<TripRow>(LastSql, new { session.CrewId, AtMs = at.ToUnixTimeMilliseconds() }));
+        Of(await session.FirstOrDefaultAsync(LastSql, new { session.CrewId, AtMs = at.ToUnixTimeMilliseconds() }, TripRow.Rows));
 
     /// <summary>The trips to a water that are not cancelled and whose people meet at an instant or later.</summary>
     public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>
     [
-        .. (await session.QueryAsync<TripRow>(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }))
+        .. (await session.QueryAsync(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
             .Select(row => Of(row)!),
     ];
 
     /// <summary>Gear of the crew's own by what it is called, as somebody brought it last; null when nobody did.</summary>
     public async Task<TripItem?> FindOwnAsync(string name) =>
-        await session.FirstOrDefaultAsync<string>(FindOwnSql, new { session.CrewId, Name = name }) is { } item
+        await session.FirstOrDefaultAsync(FindOwnSql, new { session.CrewId, Name = name }, Column.Text) is { } item
             ? JsonSerializer.Deserialize(item, TripJson.Default.TripItem)
             : null;
 
     /// <summary>Keeps a trip as it has become.</summary>
-    public Task SaveAsync(Trip trip) => session.ExecuteAsync(SaveSql, ParametersOf(trip));
+    public Task SaveAsync(Trip trip) => WriteAsync(SaveSql, trip);
 
-    private object ParametersOf(Trip trip) => new
+    private Task<int> WriteAsync(string sql, Trip trip) => session.ExecuteAsync(sql, new
     {
         session.CrewId,
         trip.Number,
@@ -91,7 +93,7 @@ public sealed class TripRepository(CrewSession session)
         ReturnAtMs = trip.ReturnAt.ToUnixTimeMilliseconds(),
         trip.IsCancelled,
         Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster) { Room = trip.Room, DepthNanometres = trip.DepthNanometres }, TripJson.Default.TripPages),
-    };
+    });
 
     private static Trip? Of(TripRow? row)
     {
@@ -115,6 +117,9 @@ public sealed class TripRepository(CrewSession session)
         };
     }
 
-    private sealed record TripRow(
-        long Number, long PlannedBy, long WaterId, long MeetAtMs, long ReturnAtMs, long IsCancelled, string Roster);
+    internal sealed record TripRow(
+        long Number, long PlannedBy, long WaterId, long MeetAtMs, long ReturnAtMs, long IsCancelled, string Roster)
+    {
+        public static Func<DbDataReader, TripRow> Rows(DbDataReader reader) => reader.GetRowParser<TripRow>();
+    }
 }

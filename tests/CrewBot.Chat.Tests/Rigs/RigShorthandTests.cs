@@ -32,6 +32,9 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("zander 6m träge", "Heard: species zander, depth 6m, mood träge.")]
     [InlineData("brochet 3m", "Heard: species northern pike, depth 3m.")]
     [InlineData("rig walleye 20ft", "Heard: species walleye, depth 20ft.")]
+    [InlineData("walleye 24ft two lines.", "Heard: species walleye, depth 24ft, lines 2.")]
+    [InlineData("perch 32ft. won't commit", "Heard: species yellow perch, depth 32ft, mood won't commit.")]
+    [InlineData("walleye 20ft lead free", "Heard: species walleye, depth 20ft, without lead.")]
     [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
@@ -60,6 +63,8 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 24 ft 5 fish", "'5'")]
     [InlineData("walleye 40F", "'40F'")]
     [InlineData("caught a 24 inch pike", "'caught', '24 inch'")]
+    [InlineData("walleye -5f wind 10mph", "'wind', '10mph'")]
+    [InlineData("walleye murky feeling", "'murky', 'feeling'")]
     [InlineData("walleye over rough ground", "'over', 'rough', 'ground'")]
     public async Task Say_WordsWithoutAPlace_AreNamedAndNotGuessed(string words, string named)
     {
@@ -76,10 +81,13 @@ public sealed class RigShorthandTests(ChatFixture chat)
     public async Task Say_SaidTwice_AsksForOne(string words, string problem) =>
         Assert.Equal(problem, (await chat.SayAsync(words)).Problem);
 
-    [Fact]
-    public async Task Say_PartOfSeveralNames_AsksWhich() => Assert.Equal(
-        "No species in that: 'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake. Say which.",
-        (await chat.SayAsync("trout 12ft")).Problem);
+    [Theory]
+    [InlineData("trout 12ft", "'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake")]
+    [InlineData("white bass 20ft", "'white' may be white crappie, lake whitefish")]
+    [InlineData("pirch 20ft", "'pirch' may be yellow perch")]
+    [InlineData("wal 20ft", "'wal' may be walleye")]
+    public async Task Say_PartOrSlipOfNames_AsksWhich(string words, string may) =>
+        Assert.Equal($"No species in that: {may}. Say which.", (await chat.SayAsync(words)).Problem);
 
     [Fact]
     public async Task Say_ShorthandInAnOption_IsReadTheSame()

@@ -51,7 +51,8 @@ internal static class PostClauses
     }
 
     private static bool IsMark(PostSentence sentence, int at) =>
-        sentence[at].Text is "," or ";" or "(" or ")" or ":" or "="
+        sentence[at].Text is "," or ";" or "(" or ")" or "="
+        || (sentence[at].Text is ":" && !sentence.IsClockAt(at))
         || (sentence[at].Text is "-" && !sentence[at].IsGlued)
         || (sentence[at].Text is "/" && sentence[at - 1].IsWord);
 
@@ -73,7 +74,7 @@ internal static class PostClauses
             || (before.Is(PostWord.Hedge | PostWord.Be | PostWord.Have) && before.IsWord) || (before.Is(PostWord.Preposition) && !before.Is(PostWord.Unit));
         // "The ice it is not good", "my cousin he went in": the pronoun takes its noun up again.
         hangs |= token.Text is "it" or "he" or "she" or "they" && before.Is(PostWord.Ice | PostWord.Person) && sentence[at - 2].Is(PostWord.Det);
-        if (IsSubject(sentence, at))
+        if (IsSubject(sentence, at) || IsOffered(sentence, start, at))
         {
             return !hangs;
         }
@@ -82,6 +83,11 @@ internal static class PostClauses
             || (token.Text is "be" && next.Is(PostWord.Watch))
             || (token.Is(PostWord.Wish | PostWord.Future) && quantity > 0 && quantities[quantity - 1].Start >= start && token.Text is not "tomorrow" and not "soon" and not "take"));
     }
+
+    // "If you're headed there the ice is 7 inches" is so whether you go or not.
+    private static bool IsOffered(PostSentence sentence, int start, int at) =>
+        sentence[start].Text is "if" && sentence[start + 1].Text is "you" or "you're" or "u" or "anyone" or "anybody"
+        && sentence[at].Is(PostWord.Det) && sentence[at + 1].Is(PostWord.Ice);
 
     private static bool IsSubject(PostSentence sentence, int at) =>
         (sentence[at].Is(PostWord.Pronoun) && (sentence[at].Text is not ("it" or "you") || sentence[at + 1].Is(Verbs)))

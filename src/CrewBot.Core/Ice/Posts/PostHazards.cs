@@ -88,5 +88,5 @@ internal static class PostHazards
         (sentence[clause.Start].Is(PostWord.If) && sentence[clause.Start].Text is not ("when" or "once" or "before"))
         || sentence.Any(clause.Start, at, PostWord.Future)
         || (sentence.Find(clause.Start, at, PostWord.Wish) is var wish and >= 0 && sentence[wish].Text is "hope" or "hopefully" or "hoping" or "wish" or "imagine" or "should" && sentence[wish].Text.Length > 0)
-        || PostSense.IsComing(sentence, at, clause.End);
+        || (PostSense.IsComing(sentence, at, clause.End) && !sentence[at].Is(PostWord.Avoid)); // "stay off until next week" is of today
 }

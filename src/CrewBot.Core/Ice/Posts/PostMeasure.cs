@@ -87,38 +87,75 @@ internal static class PostMeasure
     public static bool IsOfIce(PostSentence sentence, PostQuantity quantity) => HeadOf(sentence, quantity) == Head.Ice;
 
     /// <summary>Whether a number without a unit stands where a thickness would: "5 of good ice", "measured 6".</summary>
-    public static bool LacksUnit(PostSentence sentence, PostClause clause, PostQuantity number, bool followsOne)
+    /// <param name="sentence">Where it stands.</param>
+    /// <param name="clause">Its clause.</param>
+    /// <param name="number">The number.</param>
+    /// <param name="followsOne">Whether a thickness stands before it in the sentence.</param>
+    /// <param name="isAboutIce">Whether ice has been told of.</param>
+    public static bool LacksUnit(PostSentence sentence, PostClause clause, PostQuantity number, bool followsOne, bool isAboutIce)
     {
-        var next = sentence[number.End];
-        if (number.Most > 100 || (next.Text is "of" && (sentence[number.End + 1].Is(PostWord.Person) || sentence[number.End + 1].Text is "us" or "them" or "you" or "my" or "our")) || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || sentence[number.Start - 1].Text is "$" or "#" or "-" or "at" or "for"
-            || IsRule(sentence, number) || IsChange(sentence, clause, number))
+        if (IsCount(sentence, number) || IsRule(sentence, number) || IsChange(sentence, clause, number))
         {
             return false;
         }
 
-        var at = number.End + (next.Text is "of" ? 1 : 0);
+        if (IsBeforeIce(sentence, number))
+        {
+            return true;
+        }
+
+        // "Four to five off the reef" tells nothing else.
+        var next = sentence[number.End];
+        var isRange = number.Start == clause.Start && number.Most > number.Least;
+        if (isRange && ((next.Is(PostWord.Strong) && !next.Is(PostWord.Extent)) || (isAboutIce && next.Is(PostWord.Preposition) && sentence.Any(number.End, clause.End, PostWord.Place))))
+        {
+            return true;
+        }
+
+        var endsHere = (next.Words == PostWord.None && !next.IsWord) || (next.Is(PostWord.Preposition | PostWord.Contrast | PostWord.If) && next.Text is not "of") || next.Text is "and";
+        var subject = SubjectOf(sentence, clause, number);
+        return (endsHere || (followsOne && next.Is(PostWord.Part))) && subject != Head.Other
+            && (subject == Head.Ice || sentence[number.Start - 1].Is(PostWord.Measure)
+                || (IsPraised(sentence, number) && next.Is(PostWord.Preposition) && sentence.Any(number.End, clause.End, PostWord.Place))
+                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place) || next.Is(PostWord.Part) || sentence[number.Start - 1].Is(PostWord.Day) || sentence[number.Start - 1].Text is "then"))
+                || (isAboutIce && IsHad(sentence, clause, number)));
+    }
+
+    // 5 of us, 12 bucks, 20 %, 4th, at 7
+    private static bool IsCount(PostSentence sentence, PostQuantity number)
+    {
+        var (before, next) = (sentence[number.Start - 1], sentence[number.End]);
+        var isOfPeople = next.Text is "of" && (sentence[number.End + 1].Is(PostWord.Person) || sentence[number.End + 1].Text is "us" or "them" or "you" or "my" or "our");
+        return number.Most > 100 || isOfPeople || PostPlaces.IsNumbered(sentence, number.Start - 1) || sentence.IsClockAt(number.End) || sentence.IsClockAt(number.Start - 1) || next.Is(PostWord.OtherUnit | PostWord.Thing) || next.Text is "%" or "°" or "/" or "th" || before.Text is "$" or "#" or "-" or "at" or "for";
+    }
+
+    private static bool IsBeforeIce(PostSentence sentence, PostQuantity number)
+    {
+        var at = number.End + (sentence[number.End].Text is "of" ? 1 : 0);
         var end = at;
         while (sentence[end].Is(PostWord.Praise | PostWord.Kind) && !sentence[end].Is(PostWord.Preposition))
         {
             end++;
         }
 
-        if (sentence[end].Is(PostWord.Ice | PostWord.Thick) || (end > at && sentence.Any(at, end, PostWord.Kind) && !(sentence[end].IsWord && sentence[end].Words == PostWord.None)))
+        return sentence[end].Is(PostWord.Ice | PostWord.Thick)
+            || (end > at && sentence.Any(at, end, PostWord.Kind) && !(sentence[end].IsWord && sentence[end].Words == PostWord.None));
+    }
+
+    // A solid 14 at the pier.
+    private static bool IsPraised(PostSentence sentence, PostQuantity number) =>
+        sentence[number.Start - 1].Is(PostWord.Praise) && sentence[number.Start - 2].Text is "a";
+
+    // I got 6; wasn't more than 3 by the culvert.
+    private static bool IsHad(PostSentence sentence, PostClause clause, PostQuantity number)
+    {
+        var at = number.Start - 1;
+        while (at > clause.Start && (sentence[at].Is(PostWord.Hedge | PostWord.Limit) || sentence[at].Text is "more" or "than" or "over" or "only" or "just"))
         {
-            return true;
+            at--;
         }
 
-        // "Four to five off the reef" tells nothing else.
-        if (number.Start == clause.Start && number.Most > number.Least && next.Is(PostWord.Strong) && !next.Is(PostWord.Extent))
-        {
-            return true;
-        }
-
-        var endsHere = next.Words == PostWord.None && !next.IsWord || next.Is(PostWord.Preposition | PostWord.Contrast) || next.Text is "and";
-        var subject = SubjectOf(sentence, clause, number);
-        return endsHere && subject != Head.Other
-            && (subject == Head.Ice || sentence[number.Start - 1].Is(PostWord.Measure)
-                || (followsOne && (next.Is(PostWord.Preposition) || sentence.Any(number.End, clause.End, PostWord.Place))));
+        return at >= clause.Start && sentence[at].Is(PostWord.Have | PostWord.Be);
     }
 
     // 5 inches of good clear ice; 5 inch walleye; 5 inches of snow; 5 inches from shore
@@ -284,7 +321,7 @@ internal static class PostMeasure
             at--;
         }
 
-        return (at >= clause.Start && (sentence[at].Is(PostWord.Change) || sentence[at].Text is "made" or "make" or "put" || (sentence[at].Text is "by" && sentence.Any(clause.Start, at, PostWord.Change))))
-            || sentence.SaysAnywhere(quantity.End, clause.End, "overnight") || sentence[quantity.End].Text is "more" or "since" or "fell" or "fallen" or "falling" or "coming" || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
+        return (at >= clause.Start && ((sentence[at].Is(PostWord.Change) && sentence[at + 1].Text is not ("like" or "or")) || sentence[at].Text is "made" or "make" or "put" || (sentence[at].Text is "by" && sentence.Any(clause.Start, at, PostWord.Change))))
+            || (sentence.Has(PostWord.Praise) && sentence.SaysAnywhere(quantity.End, clause.End, "overnight")) || sentence[quantity.End].Text is "more" or "since" or "fell" or "fallen" or "falling" || (sentence[quantity.End].Text is "coming" && !sentence[quantity.End + 1].Is(PostWord.Preposition)) || (sentence[quantity.End].Text is "of" && sentence[quantity.End + 1].Text is "growth" or "new") && sentence[quantity.End + 2].Text is "growth";
     }
 }

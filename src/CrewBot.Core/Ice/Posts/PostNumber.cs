@@ -10,6 +10,8 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
     // Nobody drills more holes than that for one post.
     private const int MostInAList = 40;
 
+    private const int MostFillers = 3;
+
     private static readonly Dictionary<string, double> Words = new()
     {
         ["zero"] = 0,
@@ -78,6 +80,7 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
             "half" => BeforeUnit(sentence, at + 1, 1 / 2d),
             "quarter" => BeforeUnit(sentence, at + 1, 1 / 4d),
             "inch" or "foot" when token.IsWord && HalfAt(sentence, at + 1) is not null && sentence[at - 1].Number is null => new(1, 1, at),
+            "foot" when token.IsWord && !sentence[at - 1].IsWord && sentence[at - 1].Number is null && sentence[at + 1].Text is "of" or "plus" or "+" => new(1, 1, at),
             _ => null,
         };
     }
@@ -138,7 +141,7 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
 
     private static PostNumber? Joined(PostSentence sentence, int start, int next)
     {
-        var isTime = sentence[start - 1].Text is "at" or "@";
+        var isTime = sentence[start - 1].Text is "at" or "@" || sentence.IsClockAt(start - 1);
         var from = sentence[next].Text switch
         {
             "-" or "to" or "or" or "/" => next + 1,
@@ -157,9 +160,11 @@ internal readonly record struct PostNumber(double Least, double Most, int Next, 
         return sentence[from].Text is "a" or "an" or "half" or "inch" or "foot" ? null : One(sentence, from);
     }
 
+    // "Half of a" has two; a row of a hundred is no number.
     private static int Skip(PostSentence sentence, int at, params ReadOnlySpan<string> words)
     {
-        while (words.Contains(sentence[at].Text))
+        var last = at + MostFillers;
+        while (at < last && words.Contains(sentence[at].Text))
         {
             at++;
         }

@@ -4,6 +4,7 @@ namespace CrewBot.Core.Ice.Posts;
 internal static class PostPlaces
 {
     private const int LongestUnknown = 3;
+    private const int Longest = 8;
 
     /// <summary>All places of a sentence, in order.</summary>
     /// <param name="sentence">Where to look.</param>
@@ -93,17 +94,18 @@ internal static class PostPlaces
     private static int Noun(PostSentence sentence, int start, int unknown)
     {
         var (at, end) = (start, start);
-        while (true)
+        while (at < start + Longest)
         {
             var token = sentence[at];
             if (IsNoun(sentence, at))
             {
-                end = ++at;
+                at += IsNumbered(sentence, at) ? 2 : 1;
+                end = at;
                 continue;
             }
 
-            var isName = token.IsCapital && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
-            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || isName)
+            var isName = token.IsCapital && !(token.Is(PostWord.WeakKind) && sentence[at - 1].Text.Length == 0) && (sentence[at - 1].Text.Length > 0 || IsNoun(sentence, at + 1)) && (token.Words == PostWord.None || token.Is(PostWord.Kind | PostWord.Thing | PostWord.Praise));
+            if ((token.Is(PostWord.PlaceAdj) && token.IsWord) || IsCompass(sentence, at) || (token.Is(PostWord.Ad) && IsNoun(sentence, at + 1)) || isName)
             {
                 at++;
                 continue;
@@ -119,17 +121,24 @@ internal static class PostPlaces
             {
                 var next = Article(sentence, at + 1);
                 var tail = Noun(sentence, next, LongestUnknown);
-                return tail > next ? tail : Math.Max(end, Name(sentence, next, false));
+                return tail > next ? tail : Name(sentence, next, false) is var name && name > next ? name : end;
             }
 
-            return end;
+            // Dock Rd, Camp Oaks
+            return end + (end > start && sentence[end] is { IsCapital: true, Words: PostWord.None } && sentence[end - 1].IsCapital ? 1 : 0);
         }
+
+        return end;
     }
+
+    /// <summary>Whether a place is known by its number: marker 12.</summary>
+    public static bool IsNumbered(PostSentence sentence, int at) =>
+        sentence[at].Text is "marker" or "buoy" or "stake" && sentence[at + 1].Number is not null && !sentence[at + 2].Is(PostWord.Unit);
 
     private static int Article(PostSentence sentence, int at) => sentence[at].Is(PostWord.Det) ? at + 1 : at;
 
     private static bool IsNounAt(PostSentence sentence, int at) =>
-        IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
+        IsNoun(sentence, at) || sentence[at].Is(PostWord.PlaceAdj) || IsCompass(sentence, at) || (sentence[at].IsCapital && sentence[at].Words == PostWord.None && at > 0)
         || (sentence[at + 1].IsWord && IsNoun(sentence, at + 1) && (sentence[at].IsCapital || (sentence[at] is { IsWord: true, Words: PostWord.None } && !sentence[at - 1].IsWord)));
 
     // "Hole", "pocket", "line" and "drop" name places only beside other words of a place.
@@ -139,11 +148,17 @@ internal static class PostPlaces
         return token.IsWord && token.Is(PostWord.Place)
             && !(token.Text is "lake" && sentence[at + 1].Is(PostWord.Ice))
             && !(token.Text is "neck" or "arm" or "heart" && sentence[at - 1].Text is "my" or "his" or "her" or "their" or "your" or "our")
-            && !(token.Text is "sound" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
+            && !(token.Text is "side" && sentence[at - 1].Text is "both" or "either")
+            && !(token.Text is "bar" && sentence[at + 1].Is(PostWord.Say))
+            && !(token.Text is "sound" or "lock" && !sentence[at - 1].Is(PostWord.Det | PostWord.PlaceAdj) && !sentence[at - 1].IsCapital)
             && !(token.Text is "point" && sentence[at - 1].Is(PostWord.Det) && sentence[at - 1].Text is "this")
             && !(token.Text is "spring" && (sentence[at + 1].Is(PostWord.Be) || sentence[at - 1].Text is "last" or "this" or "next"))
-            && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || sentence[at - 1].IsCapital));
+            && !(token.Text is "hole" or "pocket" or "line" or "drop" && !(sentence[at - 1].Is(PostWord.Place | PostWord.PlaceAdj) || (sentence[at - 1].IsCapital && sentence[at - 1].Words == PostWord.None)));
     }
+
+    // N bay, the nw arm
+    private static bool IsCompass(PostSentence sentence, int at) =>
+        sentence[at].Text is "n" or "s" or "e" or "w" or "ne" or "nw" or "se" or "sw" && IsNoun(sentence, at + 1);
 
     // A place by its name alone: off Millers, at Tamarack.
     private static int Name(PostSentence sentence, int start, bool isStrong)
@@ -178,5 +193,8 @@ internal static class PostPlaces
     }
 
     private static PostPlace Put(PostSentence sentence, int start, int from, int end) =>
-        new(start, end, string.Join(' ', Enumerable.Range(from, end - from).Select(at => sentence[at].Raw)));
+        new(start, end, string.Join(' ', Enumerable.Range(from, end - from).Select(at => at == end - 1 && sentence[at].Is(PostWord.Place) ? WithoutIs(sentence[at].Raw) : sentence[at].Raw)));
+
+    // The bay's got 5 inches.
+    private static string WithoutIs(string noun) => noun.Length > 2 && noun[^1] is 's' && noun[^2] is '\'' or '’' ? noun[..^2] : noun;
 }

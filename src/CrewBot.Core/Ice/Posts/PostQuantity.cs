@@ -12,9 +12,10 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
     private const double MostFeet = 8;
+    private const int Listed = 4;
 
     /// <summary>Whether distances and depths are told in its unit, so that ice must be named beside it.</summary>
-    public bool IsLong => Unit > 0.1;
+    public bool IsLong => Unit > 0.1 && !(Unit == 1 && Most < 1); // nobody paces off 0.2 m
 
     /// <summary>Finds all of a sentence, in order.</summary>
     public static List<PostQuantity> AllIn(PostSentence sentence)
@@ -22,14 +23,48 @@ internal readonly record struct PostQuantity(int Start, int End, double Least, d
         var found = new List<PostQuantity>();
         for (var at = 0; at < sentence.Count; at++)
         {
-            if (At(sentence, at) is { } quantity)
+            if (At(sentence, at) is not { } quantity)
             {
-                found.Add(quantity);
-                at = Math.Max(at, quantity.End - 1);
+                continue;
             }
+
+            quantity = found.Count > 0 && quantity.Unit is null ? InUnitOf(sentence, quantity, found) : quantity;
+            if (found.Count > 0 && IsGoodPart(sentence, found[^1], quantity) is { } end)
+            {
+                quantity = found[^1] with { End = end, Least = quantity.Least, Most = Math.Max(found[^1].Most, quantity.Most) };
+                found.RemoveAt(found.Count - 1);
+            }
+
+            found.Add(quantity);
+            at = Math.Max(at, quantity.End - 1);
         }
 
         return found;
+    }
+
+    // 6 inches, 4 of it clear; 5.25 in by the pump, 5.75 in mid bay.
+    private static PostQuantity InUnitOf(PostSentence sentence, PostQuantity number, List<PostQuantity> before)
+    {
+        if (IsPart(sentence, number) && before[^1].Unit is { } unit)
+        {
+            return number with { End = number.End + 2, Least = number.Least * unit, Most = number.Most * unit, Unit = unit };
+        }
+
+        return sentence[number.End].Text is "in" && before[^Math.Min(before.Count, Listed)..].Any(other => other.Unit == Inch && sentence[other.End - 1].Text is "in")
+            ? number with { End = number.End + 1, Least = number.Least * Inch, Most = number.Most * Inch, Unit = Inch }
+            : number;
+    }
+
+    private static bool IsPart(PostSentence sentence, PostQuantity number) =>
+        sentence[number.End].Text is "of" && sentence[number.End + 1].Text is "it" or "that" && !sentence[number.End + 2].Is(PostWord.Thing | PostWord.Catch);
+
+    // "9 inches but only 4 of it is good" is 4 to 9; null when the second is no good part of the first, else where it ends.
+    private static int? IsGoodPart(PostSentence sentence, PostQuantity whole, PostQuantity part)
+    {
+        var good = part.End + (sentence[part.End].Is(PostWord.Be) ? 1 : 0);
+        return part.Unit is not null && sentence.Says(part.End - 2, "of", "it") && part.Least < whole.Least
+            && sentence[good].Is(PostWord.Praise | PostWord.Safe) && !sentence[good].Is(PostWord.Kind) && !sentence[good + 1].Is(PostWord.Kind)
+            ? good + 1 : null;
     }
 
     private static PostQuantity? At(PostSentence sentence, int at)

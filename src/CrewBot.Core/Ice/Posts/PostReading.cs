@@ -18,29 +18,35 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
     private string? _heading;
     private bool _isHeard;
     private bool _isAboutIce;
+    private bool _isRemembered;
     private bool _wasOfCatch;
 
     public void Take(PostSentence sentence)
     {
         var (before, hazards) = (Count, _hazards.Count);
         _wasOfCatch = !PostMeasure.IsOfDrilling(sentence) && (_wasOfCatch || isOfCatch || PostMeasure.IsOfCatch(sentence));
-        var scene = new PostScene(sentence, names, posted.Year, _isAboutIce, _wasOfCatch, _isHeard);
+        var scene = new PostScene(sentence, names, posted.Year, _isAboutIce, _wasOfCatch, _isHeard, _isRemembered);
         for (var clause = 0; clause < scene.Clauses.Count; clause++)
         {
             if (scene.IsReal(clause))
             {
                 TakeClause(scene, clause);
             }
+            else if (scene.IsHeading && PostTimes.In(sentence, scene.Clauses[clause], posted) is { } time)
+            {
+                _times.Add(time);
+            }
         }
 
         MergeFrom(hazards);
-        _isAboutIce |= scene.TellsOfIce || Count > 0;
+        _isAboutIce |= scene.TellsOfIce || Count > 0 || (scene.IsQuestion && scene.Places.Count > 0 && !sentence.Has(PostWord.Wish | PostWord.Home | PostWord.Ad));
+        _isRemembered = scene.Remembers(posted.Year);
         _isHeard = Count == before && scene.EndsInHearsay;
 
         // A sentence that only names a place heads what follows.
         if (scene.Places.Count > 0)
         {
-            _heading = Count == before && !scene.IsQuestion ? scene.Places[^1].Name : null;
+            _heading = Count == before && (!scene.IsQuestion || scene.IsHeading) ? scene.Places[^1].Name : null;
         }
     }
 
@@ -59,14 +65,15 @@ internal sealed class PostReading(IReadOnlyList<string[]> names, DateTimeOffset 
     // "Broke through at the culvert, soaked to the hip" is one event.
     private void MergeFrom(int first)
     {
-        for (var at = _hazards.Count - 1; at >= first; at--)
+        if (_hazards.Count - first < 2)
         {
-            var hazard = _hazards[at];
-            if (hazard.Place is null && _hazards.Skip(first).Any(other => other.Place is not null && other.Hazard == hazard.Hazard))
-            {
-                _hazards.RemoveAt(at);
-            }
+            return;
         }
+
+        var told = _hazards[first..];
+        var placed = told.Where(hazard => hazard.Place is not null).Select(hazard => hazard.Hazard).ToHashSet();
+        _hazards.RemoveRange(first, told.Count);
+        _hazards.AddRange(told.Where(hazard => hazard.Place is not null || !placed.Contains(hazard.Hazard)));
     }
 
     private int Count => _found.Count + _hazards.Count + _unitless.Count;

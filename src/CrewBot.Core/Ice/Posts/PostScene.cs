@@ -6,10 +6,12 @@ internal sealed class PostScene
     private readonly List<PostQuantity> _quantities;
     private readonly bool[] _isReal;
     private readonly bool[] _isHearsay;
+    private readonly bool[] _isOnTop;
     private readonly List<PostQuantity>[] _thicknesses;
     private readonly List<(IceHazard Hazard, int At)>[] _hazards;
     private readonly bool _isAboutIce;
     private readonly bool _isUnmeasured;
+    private readonly bool _isRemembered;
     private readonly PostSpots _spots;
     private readonly int _gap;
 
@@ -20,17 +22,20 @@ internal sealed class PostScene
     /// <param name="isAboutIce">Whether the post has told of ice before.</param>
     /// <param name="isOfCatch">Whether lengths are those of fish, as far as the sentence does not name ice.</param>
     /// <param name="isHeard">Whether the sentence before was about somebody else's word.</param>
-    public PostScene(PostSentence sentence, IReadOnlyList<string[]> names, int year, bool isAboutIce, bool isOfCatch, bool isHeard)
+    /// <param name="isRemembered">Whether the sentence before went back to another season and said no more than that.</param>
+    public PostScene(PostSentence sentence, IReadOnlyList<string[]> names, int year, bool isAboutIce, bool isOfCatch, bool isHeard, bool isRemembered)
     {
         Sentence = sentence;
         _quantities = PostQuantity.AllIn(sentence);
         Clauses = PostClauses.Of(sentence, _quantities);
         Places = PostPlaces.AllIn(sentence, _quantities, names);
         _isReal = RealOnes(year);
+        _isRemembered = isRemembered && !PostSense.IsOfToday(sentence);
         _isHearsay = HeardOnes(isHeard);
-        TellsOfIce = sentence.Has(PostWord.Ice | PostWord.Thick | PostWord.Measure | PostWord.Overflow) || sentence.SaysAnywhere(0, sentence.Count, "hole");
+        TellsOfIce = sentence.Has(PostWord.Ice | PostWord.Thick | PostWord.Measure | PostWord.Overflow) || sentence.SaysAnywhere(0, sentence.Count, "hole") || sentence.SaysAnywhere(0, sentence.Count, "walk", "out");
         _isAboutIce = !isOfCatch && (isAboutIce || TellsOfIce || Places.Count > 0 || IsFragment() || _quantities.Any(quantity => PostMeasure.IsOfIce(sentence, quantity)));
         _hazards = [.. Enumerable.Range(0, Clauses.Count).Select(clause => _isReal[clause] ? PostHazards.In(sentence, Clauses[clause]).ToList() : [])];
+        _isOnTop = [.. Clauses.Select(IsOnTop)];
         _gap = Gap();
         _isUnmeasured = PostBounds.IsUnmeasured(sentence);
         _thicknesses = Thicknesses();
@@ -44,6 +49,12 @@ internal sealed class PostScene
     public IReadOnlyList<PostPlace> Places { get; }
 
     public bool IsQuestion => Sentence.Asks;
+
+    /// <summary>Whether it asks nothing but names what is told next: "Today? 4 inches."</summary>
+    public bool IsHeading => Sentence.Asks && !Sentence.Has(~(PostWord.Place | PostWord.PlaceAdj | PostWord.Preposition | PostWord.Det | PostWord.Day | PostWord.Part | PostWord.Adverb | PostWord.Join | PostWord.NotPlace));
+
+    /// <summary>Whether it goes back to another season and gives no measure of it: what comes next may.</summary>
+    public bool Remembers(int year) => Clauses.All(clause => PostSense.IsPast(Sentence, clause, year)) && !_quantities.Any(quantity => quantity.Unit is not null);
 
     /// <summary>Whether it is about ice at all.</summary>
     public bool TellsOfIce { get; }
@@ -64,9 +75,9 @@ internal sealed class PostScene
 
     public IReadOnlyList<(IceHazard Hazard, int At)> HazardsOf(int clause) => _hazards[clause];
 
-    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, KindOf(quantity, clause) != IceKind.Unknown || IsOnTop(Clauses[clause]));
+    public string? PlaceOf(PostQuantity quantity, int clause) => _spots.Of(quantity.Start, quantity.End, clause, _isOnTop[clause] || KindOf(quantity, clause) != IceKind.Unknown);
 
-    public string? PlaceOf(int hazard, int clause) => _spots.Of(hazard, hazard + 1, clause, IsOnTop(Clauses[clause]));
+    public string? PlaceOf(int hazard, int clause) => _spots.Of(hazard, hazard + 1, clause, _isOnTop[clause]);
 
     public IceKind KindOf(PostQuantity quantity, int clause)
     {
@@ -90,12 +101,12 @@ internal sealed class PostScene
     private bool[] RealOnes(int year)
     {
         var real = new bool[Clauses.Count];
-        var (isPast, isAtHome, isSold) = (false, false, PostSense.Sells(Sentence));
+        var (isPast, isAtHome, isNone) = (false, false, PostSense.Sells(Sentence) || PostSense.Teaches(Sentence));
         for (var clause = 0; clause < real.Length; clause++)
         {
             isPast = PostSense.IsPast(Sentence, Clauses[clause], year) || (isPast && !PostSense.IsNow(Sentence, Clauses[clause]) && Sentence[Clauses[clause].Start].Text is not "but");
             isAtHome = PostSense.IsAtHome(Sentence, Clauses[clause]) || (isAtHome && !Places.Any(place => Clauses[clause].Has(place.Start)));
-            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !isAtHome && !isSold;
+            real[clause] = !isPast && !PostSense.Asks(Sentence, Clauses, clause) && !isAtHome && !isNone;
         }
 
         return real;
@@ -123,11 +134,11 @@ internal sealed class PostScene
     private List<PostQuantity>[] Thicknesses()
     {
         var thicknesses = new List<PostQuantity>[Clauses.Count];
-        var (wasUnreal, isFollowing, isMocked, next) = (false, false, PostSense.Mocks(Sentence), 0);
+        var (wasUnreal, isFollowing, isMocked, next) = (false, false, _isRemembered || PostSense.Mocks(Sentence), 0);
         for (var clause = 0; clause < thicknesses.Length; clause++)
         {
             thicknesses[clause] = [];
-            var inherits = wasUnreal && !Sentence.Any(Clauses[clause].Start, Clauses[clause].End, PostWord.Have | PostWord.Be | PostWord.First | PostWord.Measure | PostWord.Contrast);
+            var inherits = wasUnreal && !Sentence.Says(Clauses[clause].Start, "more", "like") && !Sentence.Any(Clauses[clause].Start, Clauses[clause].End, PostWord.Have | PostWord.Be | PostWord.First | PostWord.Measure | PostWord.Contrast);
             wasUnreal = inherits;
             for (; next < _quantities.Count && _quantities[next].Start < Clauses[clause].End; next++)
             {
@@ -148,7 +159,7 @@ internal sealed class PostScene
     }
 
     private bool IsThickness(int clause, PostQuantity quantity, bool isFollowing) =>
-        quantity.Unit is null ? PostMeasure.LacksUnit(Sentence, Clauses[clause], quantity, isFollowing)
+        quantity.Unit is null ? PostMeasure.LacksUnit(Sentence, Clauses[clause], quantity, isFollowing, _isAboutIce)
         : quantity.Most < 1000 && quantity.Least > 0 && (_gap < 0 || quantity.Start < _gap) && PostMeasure.IsIce(Sentence, Clauses[clause], quantity, _isAboutIce);
 
     // 3 inches, then a layer of water, then ice again: nothing below the water counts.

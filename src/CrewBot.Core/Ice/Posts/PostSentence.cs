@@ -5,16 +5,21 @@ namespace CrewBot.Core.Ice.Posts;
 /// <param name="asks">Whether it ends with a question mark.</param>
 internal sealed class PostSentence(PostToken[] tokens, bool asks)
 {
+    private static readonly PostToken[] Outside = [PostToken.None];
+
     private readonly PostWord _words = tokens.Aggregate(PostWord.None, static (words, token) => words | token.Words);
 
     public int Count => tokens.Length;
 
     public bool Asks => asks;
 
-    public PostToken this[int at] => at >= 0 && at < tokens.Length ? tokens[at] : PostToken.None;
+    public ref readonly PostToken this[int at] => ref (uint)at < (uint)tokens.Length ? ref tokens[at] : ref Outside[0];
 
     /// <summary>Whether any word of it is of a class.</summary>
     public bool Has(PostWord classes) => (_words & classes) != 0;
+
+    /// <summary>Whether a colon stands between an hour and its minutes.</summary>
+    public bool IsClockAt(int at) => this[at].Text is ":" && this[at - 1].Number is not null && this[at + 1] is { IsGlued: true, Number: < 60, Raw.Length: 2 };
 
     /// <summary>Where the first word of a class stands from one place up to another; -1 where none does.</summary>
     public int Find(int from, int to, PostWord classes)

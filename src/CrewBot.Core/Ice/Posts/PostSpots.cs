@@ -30,7 +30,13 @@ internal sealed class PostSpots
     /// <param name="clause">The number of its clause.</param>
     /// <param name="isLayer">Whether it belongs to what was told before it: a layer, something on top.</param>
     public string? Of(int start, int end, int clause, bool isLayer) =>
-        Own(start, end, clause) ?? Following(clause, isLayer) ?? Preceding(clause, isLayer);
+        Own(start, end, clause) ?? Heading(clause) ?? Following(clause, isLayer) ?? Preceding(clause, isLayer);
+
+    // Bay: 12 cm / point: 9 cm
+    private string? Heading(int clause) =>
+        clause > 0 && Heads(clause - 1) && _told[clause - 1].Count == 0 && _places[clause - 1] is [.., var last] ? last.Name : null;
+
+    private bool Heads(int clause) => _sentence[_clauses[clause].End].Text is ":";
 
     private string? Own(int start, int end, int clause)
     {
@@ -64,7 +70,7 @@ internal sealed class PostSpots
         for (var next = clause + 1; next < Math.Min(_clauses.Count, clause + Reach); next++)
         {
             var (from, to) = (_clauses[next].Start, _clauses[next].End);
-            if (_sentence[from].Text is "only" or "except")
+            if (_sentence[from].Text is "only" or "except" || (Heads(next) && _places[next].Count > 0))
             {
                 return null;
             }
@@ -73,10 +79,10 @@ internal sealed class PostSpots
             if (_places[next] is [var found, ..])
             {
                 from += isLayer && _sentence[from].Text is "then" ? 1 : 0;
-                return (isLayer || !isTold) && !_sentence.Any(from, found.Start, Verbs) && !_sentence.Any(from, to, PostWord.Limit | PostWord.Change) ? found.Name : null;
+                return (isLayer || !isTold) && (IsRelative(clause, next) || !_sentence.Any(from, found.Start, Verbs)) && !_sentence.Any(from, to, PostWord.Limit | PostWord.Change) ? found.Name : null;
             }
 
-            if (!isTold && _sentence.Any(from, to, PostWord.First))
+            if (!isTold && _sentence.Any(from, to, PostWord.First) && !_sentence.SaysAnywhere(from, to, "hole"))
             {
                 return null;
             }
@@ -84,6 +90,11 @@ internal sealed class PostSpots
 
         return null;
     }
+
+    // The 7 inches we found at the pier.
+    private bool IsRelative(int clause, int next) =>
+        next == clause + 1 && _clauses[next].Start == _clauses[clause].End && _told[next].Count == 0
+        && _sentence[_clauses[next].Start].Is(PostWord.First) && _sentence[_clauses[next].Start + 1].Is(PostWord.Measure | PostWord.Have);
 
     // Landing: 3 inches, slush on top
     private string? Preceding(int clause, bool isLayer)
@@ -93,7 +104,7 @@ internal sealed class PostSpots
             if (_places[before] is [var first, ..])
             {
                 var isHeading = _told[before] is not [var told, ..] || told > first.Start;
-                return isHeading || isLayer ? _places[before][^1].Name : null;
+                return isHeading || isLayer || _sentence[_clauses[clause].Start].Text is "was" or "is" ? _places[before][^1].Name : null;
             }
         }
 

@@ -49,7 +49,7 @@ internal sealed class PostText
         {
             Quote();
         }
-        else if (here == '<' && _cursor.Text.IndexOf('>', _cursor.At) is var close and > 0 && close - _cursor.At < LongestMention)
+        else if (here == '<' && _cursor.Text.IndexOf('>', _cursor.At, Math.Min(LongestMention, _cursor.Text.Length - _cursor.At)) is var close and > 0)
         {
             _cursor.At = close + 1; // a mention or an emoji of the platform
         }
@@ -74,6 +74,11 @@ internal sealed class PostText
         }
 
         var next = _cursor.Peek(ahead);
+        if (sign == '.' && _tokens is [.., { Number: not null }, { Text: "in" } unit])
+        {
+            _tokens[^1] = unit with { Text = "inch" }; // nobody shortens the preposition
+        }
+
         var goesOn = char.IsLower(next) || char.IsAsciiDigit(next) || next is ',' or ')';
         if (sign == '.' && goesOn && _tokens.Count > 0 && (ShortForms.Contains(_tokens[^1].Raw.ToLowerInvariant()) || (ahead == 0 && char.IsLetter(next))))
         {
@@ -115,12 +120,18 @@ internal sealed class PostText
         Put(new(raw, stem, classes, glued));
     }
 
-    // Snow ice is a kind of ice, and a brother in law a brother: two or three words that are one.
+    // Snow ice is a kind of ice, "by eye" a guess, a brother in law a brother: two or three words that are one.
     private void Put(PostToken word)
     {
         if (word.Text is "ice" && LastIs("snow"))
         {
             _tokens[^1] = new($"{_tokens[^1].Raw} {word.Raw}", "snowice", PostWord.White | PostWord.Ice, _tokens[^1].IsGlued);
+            return;
+        }
+
+        if (word.Text is "eye" && LastIs("by"))
+        {
+            _tokens[^1] = new($"{_tokens[^1].Raw} {word.Raw}", "eyeball", PostWord.Hedge, _tokens[^1].IsGlued);
             return;
         }
 

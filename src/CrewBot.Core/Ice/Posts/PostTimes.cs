@@ -71,7 +71,7 @@ internal static class PostTimes
         }
 
         var hour = number.Most;
-        var hasMinutes = sentence[at + 1].Text is ":" && sentence[at + 2].Number is < 60 && sentence[at + 2].IsGlued && sentence[at + 2].Raw.Length == 2;
+        var hasMinutes = sentence.IsClockAt(at + 1);
         var half = HalfOf(sentence, hasMinutes ? at + 3 : at + 1, sentence[at - 1], clause);
         if (half is null && !hasMinutes)
         {

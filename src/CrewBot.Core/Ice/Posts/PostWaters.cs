@@ -18,11 +18,33 @@ internal static class PostWaters
             return IceHazard.Current;
         }
 
-        return token.Is(PostWord.Overflow) && !sentence.Any(clause.Start, clause.End, PostWord.Crack) && sentence[at + 1].Text is not "plain" || (token.Is(PostWord.Water) && IsOnTop(sentence, at)) ? IceHazard.Overflow : null;
+        var isCrack = sentence.Any(clause.Start, clause.End, PostWord.Crack);
+        return (token.Is(PostWord.Overflow) && !isCrack && next.Text is not "plain")
+            || (token.Is(PostWord.Water) && (IsOnTop(sentence, at) || (!isCrack && IsComingUp(sentence, at))))
+            ? IceHazard.Overflow : null;
     }
 
     private static bool IsOnTop(PostSentence sentence, int at) =>
         sentence[at - 1].Text is "standing" or "surface"
-        || sentence.Says(at + 1, "on", "top") || sentence.Says(at + 1, "over", "the") || sentence.Says(at + 1, "over", "ice")
+        || sentence.Says(at + 1, "on", "top") || (sentence[at + 1].Text is "over" && sentence[at + 2].Is(PostWord.Det)) || sentence.Says(at + 1, "over", "ice")
         || (sentence[at + 1].Text is "on" && sentence.Any(at + 2, at + 4, PostWord.Ice));
+
+    // Water coming up around the shack, pushing up through the hole.
+    private static bool IsComingUp(PostSentence sentence, int at)
+    {
+        if (sentence.Any(at + 1, at + 6, PostWord.Through) && sentence.SaysAnywhere(at + 1, at + 9, "hole"))
+        {
+            return true;
+        }
+
+        for (var up = at + 2; up < at + 5; up++)
+        {
+            if (sentence[up].Text is "up" && sentence[up - 1].Text is "coming" or "came" or "come" or "pushing" or "pushed" or "welling" or "seep" or "bubbling")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

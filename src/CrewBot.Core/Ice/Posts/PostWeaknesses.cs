@@ -29,6 +29,13 @@ internal static class PostWeaknesses
             return IsDenied(sentence, clause, at) ? null : IceHazard.Thin;
         }
 
+        // I would not walk on it
+        if (token.Text is "walk" or "step" or "go" && sentence[at + 1].Text is "on" or "out" or "past" or "beyond"
+            && sentence.Any(at - 2, at, PostWord.No) && sentence.SaysAnywhere(at - 2, at, "wouldn't") | sentence.SaysAnywhere(at - 2, at, "wouldnt") | sentence.SaysAnywhere(at - 2, at, "would", "not"))
+        {
+            return IceHazard.Thin;
+        }
+
         return token.Is(PostWord.Safe) && IsDenied(sentence, clause, at) && IsOfIce(sentence, clause, at) ? IceHazard.Thin : null;
     }
 
@@ -37,8 +44,9 @@ internal static class PostWeaknesses
     // Grey or rotten ice without a thickness is still a warning.
     private static bool IsWeakKind(PostSentence sentence, PostClause clause, int at) =>
         sentence[at].Is(PostWord.WeakKind & ~PostWord.Slush)
-        && (sentence.Any(at + 1, at + 4, PostWord.Ice) || (sentence[at - 1].Is(PostWord.Be) && sentence.Any(clause.Start, at, PostWord.Ice)))
-        && !Enumerable.Range(clause.Start, clause.End - clause.Start).Any(word => sentence[word].Is(PostWord.Unit));
+        && ((sentence[at].Text is "honeycomb" or "honeycombed" or "candled" && !sentence.Any(0, at, PostWord.Unit)) || sentence.Any(at + 1, at + 4, PostWord.Ice) || (sentence[at - 1].Is(PostWord.Be) && sentence.Any(clause.Start, at, PostWord.Ice)))
+        && !Enumerable.Range(clause.Start, clause.End - clause.Start).Any(word => sentence[word].Is(PostWord.Unit))
+        || (sentence[at].Is(PostWord.Candled) && sentence[at - 1].Is(PostWord.Be) && sentence[at - 2].Is(PostWord.Place)); // the edge is rotten
 
     // A thin line, a thin layer of snow, a sketchy guy.
     private static bool IsOfOther(PostSentence sentence, int at) =>

@@ -8,6 +8,8 @@ namespace CrewBot.Core.Tests.Ice.Posts;
 /// <summary>Posts with what each says, one a line: <c>post => what it says</c>.</summary>
 public static class PostTable
 {
+    private static readonly Dictionary<string, double> Units = new() { ["in"] = 0.0254, ["ft"] = 0.3048, ["mm"] = 0.001, ["cm"] = 0.01, ["m"] = 1 };
+
     /// <summary>When every post of the tables was posted: a Saturday.</summary>
     public static DateTimeOffset Posted { get; } = new(2026, 1, 10, 15, 0, 0, TimeSpan.FromHours(-6));
 
@@ -55,8 +57,21 @@ public static class PostTable
         return string.Join("; ", told.Order(StringComparer.Ordinal));
     }
 
+    /// <summary>The most that any thickness of a row counts as, in metres of clear ice.</summary>
+    public static double MostExpected(string expected) => expected.Split(';')
+        .Select(item => item.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        .Where(words => words.Length > 1 && Units.ContainsKey(words[1]))
+        .Select(words => double.Parse(words[0].Split('-')[0], CultureInfo.InvariantCulture) * Units[words[1]] * Share(words.Contains("clear") ? IceKind.Clear : IceKind.Unknown))
+        .DefaultIfEmpty(0).Max();
+
+    /// <summary>The most that any thickness read from a post counts as, in metres of clear ice.</summary>
+    public static double MostTold(string post) =>
+        IcePostReader.Read(post, Posted, Waters).Thicknesses.Select(thickness => thickness.Least.Meters * Share(thickness.Kind)).DefaultIfEmpty(0).Max();
+
     /// <summary>A row's expectation with its items in the order that <see cref="Told"/> uses.</summary>
     public static string Ordered(string expected) => string.Join("; ", expected.Split(';').Select(item => item.Trim()).Order(StringComparer.Ordinal));
+
+    private static double Share(IceKind kind) => kind == IceKind.Clear ? 1 : 0.5;
 
     private static string Thickness(PostedThickness thickness, string unit)
     {

@@ -7,6 +7,9 @@ public class PostTableTests(ITestOutputHelper output)
     [InlineData("posts-blind-1.txt", 95)]
     [InlineData("posts-blind-2.txt", 95)]
     [InlineData("posts-blind-3.txt", 90)]
+    [InlineData("posts-blind-4.txt", 90)]
+    [InlineData("posts-blind-5.txt", 85)]
+    [InlineData("posts-blind-6.txt", 80)]
     public void Read_InventedPosts_SaysWhatTheTableSays(string file, int least)
     {
         var rows = PostTable.Read(file);
