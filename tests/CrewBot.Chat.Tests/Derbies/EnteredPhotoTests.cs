@@ -59,6 +59,18 @@ public sealed class EnteredPhotoTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Enter_TheSameFishTwiceWithinAMinute_AsksUnlessAPhotoTellsThemApart()
+    {
+        await StartAsync();
+        const string Fish = "/derby enter species:walleye length:21in";
+
+        Assert.Null((await _room.SayAsync(Fish)).Problem);
+        Assert.StartsWith("That looks like #1, logged within the last minute.", (await _room.SayAsync(Fish)).Problem, StringComparison.Ordinal);
+        Assert.Null((await _room.SayAsync($"{Fish} confirm:yes")).Problem);
+        Assert.Null((await _room.SayAsync($"{Fish} photo:{Photo(1)}")).Problem);
+    }
+
+    [Fact]
     public async Task Enter_PhotoThatCannotBeHad_IsEnteredAndSaysSo()
     {
         await StartAsync();
