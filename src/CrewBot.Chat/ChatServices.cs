@@ -41,6 +41,7 @@ public static class ChatServices
         services.AddSingleton<ICommandHandler, SpreadCrew>();
         services.AddSingleton<ICommandHandler, CheckRig>();
         services.AddSingleton<ICommandHandler, ExplainBreak>();
+        services.AddSingleton<ICommandHandler, VoidBreak>();
         services.AddSingleton<ICommandHandler, DropLure>();
         services.AddSingleton<ICommandHandler, CompareLines>();
         services.AddSingleton<ICommandHandler, FillSpool>();

@@ -21,9 +21,15 @@ public sealed class CrewDesk(string file, string crew, DateTimeOffset now) : IAs
     public CommandCall Call(string line, string member, Role role = Role.Member)
     {
         var typed = CommandText.Read(line, Services.GetRequiredService<CommandCatalog>()).Value!;
+        return Call(typed.Path, typed.Options, member, role);
+    }
+
+    /// <summary>A call as a platform delivers it, a new request each time.</summary>
+    public CommandCall Call(string path, IReadOnlyDictionary<string, string> options, string member, Role role = Role.Member)
+    {
         var number = Interlocked.Increment(ref _asked);
         var caller = new Caller(crew, member, role, CrewUnits.Customary) { Name = $"Angler {member}" };
-        return new CommandCall($"request-{number}", now.AddMinutes(2 * number), caller, typed.Path, typed.Options);
+        return new CommandCall($"request-{number}", now.AddMinutes(2 * number), caller, path, options);
     }
 
     /// <summary>Answers a call; a refusal is a fault of the benchmark.</summary>

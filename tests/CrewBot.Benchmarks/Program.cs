@@ -1,9 +1,16 @@
 using BenchmarkDotNet.Running;
 using CrewBot.Benchmarks;
+using CrewBot.Benchmarks.Logs;
 
 if (args is ["picture-memory"])
 {
     PictureMemory.Run();
+    return;
+}
+
+if (args is ["log-speed"])
+{
+    await LogSpeed.RunAsync();
     return;
 }
 

@@ -74,9 +74,9 @@ internal sealed class Boards(
     }
 
     // To a tenth of a percent: no scale tells more.
-    private decimal? RelativeWeightOf(WeighedFish fish) =>
+    private double? RelativeWeightOf(WeighedFish fish) =>
         knowledge.Species.Has(fish.Species) && RelativeWeight.Of(knowledge.Species[fish.Species], fish.Length, fish.Weight) is { } relative
-            ? decimal.Round((decimal)relative.Share.Percent, 1)
+            ? Math.Round(relative.Share.Percent, 1)
             : null;
 
     private List<(string Name, long Score)> Anglers(Func<IEnumerable<CatchTally>, long> score) =>
@@ -85,7 +85,7 @@ internal sealed class Boards(
     private static List<T> Highest<T, TScore>(List<T> all, Func<T, TScore> score)
     {
         var top = all.Max(score);
-        return [.. all.Where(one => Equals(score(one), top))];
+        return [.. all.Where(one => EqualityComparer<TScore>.Default.Equals(score(one), top))];
     }
 
     private static string Holder(string angler, long number) => $"{angler} (#{number})";

@@ -3,6 +3,7 @@ using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace CrewBot.Chat.Catches;
 
@@ -23,7 +24,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
     /// <param name="crewBest">The crew's longest of the species before.</param>
     /// <param name="ownBest">The angler's longest of the species before.</param>
     /// <param name="assumed">What was taken over from before.</param>
-    public Reply Of(LoggedCatch logged, LoggedCatch? crewBest, LoggedCatch? ownBest, IReadOnlyList<string> assumed)
+    public Reply Of(LoggedCatch logged, LongestCatch? crewBest, LongestCatch? ownBest, IReadOnlyList<string> assumed)
     {
         _figures.Add(CatchFigures.Number.Of(logged.Number));
         Circumstances(logged);
@@ -118,22 +119,23 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
         return $"{request.Show.Fish(weight.Mass)} on the scale: {relative.Condition.ToString().ToLowerInvariant()} for its length, {relative.Share.Percent:0} % of the standard weight.";
     }
 
-    private void Best(LoggedCatch? crewBest, LoggedCatch? ownBest)
+    private void Best(LongestCatch? crewBest, LongestCatch? ownBest)
     {
         if (entry.Length is not { } length)
         {
             return;
         }
 
-        string Compared(string whose, LoggedCatch? best, FigureKey<ExactLength> key)
+        string Compared(string whose, LongestCatch? best, FigureKey<ExactLength> key)
         {
-            if (best?.Entry.Length is not { } before)
+            if (best is null)
             {
                 return $"{whose} first measured {species.Name}";
             }
 
-            _figures.Add(key.Of(before));
-            return length.Nanometres.CompareTo(before.Nanometres) switch
+            var before = best.LengthNm;
+            _figures.Add(key.Of(new ExactLength(before, LengthUnit.Millimeter)));
+            return length.Nanometres.CompareTo(before) switch
             {
                 > 0 => $"{whose} best {species.Name}, over {CatchWords.Length(before, request.Units)}",
                 0 => $"{whose} best {species.Name}, level with #{best.Number}",

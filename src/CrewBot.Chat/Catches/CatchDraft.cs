@@ -51,9 +51,9 @@ internal static class CatchDraft
     }
 
     /// <summary>Asks when the same fish seems to be logged twice; null when it does not.</summary>
-    public static string? TwiceOf(CatchEntry entry, LoggedCatch? last, bool confirmed) =>
-        !confirmed && last is { Entry: var before } && before.Species == entry.Species && before.Length == entry.Length
-            && before.Weight == entry.Weight && (entry.LoggedAt - before.LoggedAt).Duration() < SameFishWithin
+    public static string? TwiceOf(CatchEntry entry, NewestCatch? last, bool confirmed) =>
+        !confirmed && last is not null && last.Species == entry.Species && last.LengthNm == entry.Length?.Nanometres
+            && last.WeightNg == entry.Weight?.Nanograms && (entry.LoggedAt - last.LoggedAt).Duration() < SameFishWithin
             ? $"That looks like #{last.Number}, logged within the last minute. If it is another fish, send it again with confirm:yes."
             : null;
 }

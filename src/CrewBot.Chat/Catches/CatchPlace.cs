@@ -5,8 +5,9 @@ namespace CrewBot.Chat.Catches;
 
 /// <summary>Where in the crew's waters a fish was caught.</summary>
 /// <param name="WaterId">Number of the water; null when nobody said.</param>
+/// <param name="Water">What the water is called; null when nobody said.</param>
 /// <param name="SpotId">Number of the spot in it; null when nobody said.</param>
-internal readonly record struct CatchPlace(long? WaterId, long? SpotId)
+internal readonly record struct CatchPlace(long? WaterId, string? Water, long? SpotId)
 {
     private const int NearestShown = 3;
 
@@ -16,18 +17,18 @@ internal readonly record struct CatchPlace(long? WaterId, long? SpotId)
     {
         if (water is null)
         {
-            return spot is null ? new CatchPlace(null, null) : new Misread("A spot lies in a water: name that too.");
+            return spot is null ? new CatchPlace(null, null, null) : new Misread("A spot lies in a water: name that too.");
         }
 
-        var id = await waters.FindAsync(water) ?? await waters.AddAsync(water);
+        var (id, name) = await waters.NamedAsync(water) ?? (await waters.AddAsync(water), water);
         if (spot is null)
         {
-            return new CatchPlace(id, null);
+            return new CatchPlace(id, name, null);
         }
 
         if (await waters.FindSpotAsync(id, spot) is { } found)
         {
-            return new CatchPlace(id, found);
+            return new CatchPlace(id, name, found);
         }
 
         var known = (await waters.AllAsync()).First(one => one.Id == id).Spots.Select(one => one.Name).ToList();

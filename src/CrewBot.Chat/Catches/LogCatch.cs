@@ -49,7 +49,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
-        var taken = new TakenOver(request, knowledge, down, await catches.LastOfAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
+        var taken = new TakenOver(request, knowledge, down, await catches.LastCaughtAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
         if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
         {
             return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion, request.Caller));
@@ -85,7 +85,10 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
 
         var crewBest = await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = await catches.LongestAsync(species.Key, member.Id);
-        var logged = (await catches.FindAsync(await catches.AddAsync(entry)))!;
+        var number = await catches.AddAsync(entry);
+        var logged = place.Value.SpotId is null
+            ? new LoggedCatch(number, member.Name, place.Value.Water, IsVoid: false, entry) { AnglerId = member.PlatformId }
+            : (await catches.FindAsync(number))!;
         var answer = new CatchAnswer(request, knowledge, species, entry)
         {
             Rules = await KeepingCheck.OfAsync(session, logged, species, request),

@@ -15,7 +15,7 @@ namespace CrewBot.Chat.Catches;
 /// <param name="last">The angler's last fish; null for none.</param>
 /// <param name="trip">The trip that the angler was on when it was caught; null for none.</param>
 /// <param name="at">When the fish was caught.</param>
-internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LoggedCatch? last, TripToday? trip, DateTimeOffset at)
+internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineSpell? down, LastCatch? last, TripToday? trip, DateTimeOffset at)
 {
     private static readonly TimeSpan SameOuting = TimeSpan.FromHours(12);
     private static readonly TimeSpan SameHole = TimeSpan.FromHours(4);
@@ -60,7 +60,7 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
             return fished;
         }
 
-        var (from, deep) = Last(SameHole) is { Entry.Depth: { } hole } fish && fish.Water == water ? (_fromLast, hole)
+        var (from, deep) = Last(SameHole) is { Depth: { } hole } fish && fish.Water == water ? (_fromLast, hole)
             : trip is { Depth: { } meant } && trip.Water == water ? (_fromTrip, meant)
             : (_fromLast, default(ExactLength?));
         if (deep is { } depth)
@@ -75,7 +75,7 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
     public string? Presentation(string? water)
     {
         var (from, key) = down?.Presentation is { } fished ? (_fromLines, fished)
-            : Last(SameHole) is { } fish && fish.Water == water ? (_fromLast, fish.Entry.Presentation)
+            : Last(SameHole) is { } fish && fish.Water == water ? (_fromLast, fish.Presentation)
             : (_fromLast, null);
         if (key is not null)
         {
@@ -94,7 +94,7 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
             return willing;
         }
 
-        if (Last(SameMood) is not { } fish || fish.Water != water || fish.Entry.Species != species || fish.Entry.Mood is not { } mood)
+        if (Last(SameMood) is not { } fish || fish.Water != water || fish.Species != species || fish.Mood is not { } mood)
         {
             return null;
         }
@@ -103,7 +103,7 @@ internal sealed class TakenOver(Request request, TradeKnowledge knowledge, LineS
         return mood;
     }
 
-    private LoggedCatch? Last(TimeSpan within) => last is not null && (at - last.Entry.CaughtAt).Duration() < within ? last : null;
+    private LastCatch? Last(TimeSpan within) => last is not null && (at - last.CaughtAt).Duration() < within ? last : null;
 
     private static string Noted(List<string> from, string name)
     {

@@ -33,24 +33,18 @@ public sealed class CrewBook : IAsyncDisposable
     public bool HasPlace => _path is not null;
 
     /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
-    public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken)
-    {
-        if (caller.Crew is not { } crew || HoldsNothing)
-        {
-            return caller;
-        }
+    public Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken) => FindAsync(
+        caller, caller, (crew, session) => WithSettingsAsync(caller, crew, session), cancellationToken);
 
-        try
-        {
-            var database = await OpenAsync(cancellationToken);
-            return await database.ReadAsync(crew, session => WithSettingsAsync(caller, crew, session), cancellationToken);
-        }
-        catch (StorageException)
-        {
-            // What needs no database works on; what needs it will say why it can't.
-            return caller;
-        }
-    }
+    /// <summary>
+    /// The caller with what the crew and the person have set, and the first answer to a call that has changed something already:
+    /// what every change asks before anything else, asked in one go.
+    /// </summary>
+    public Task<(Caller Caller, Reply? First)> RecallAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
+        call.Caller,
+        (call.Caller, default(Reply)),
+        async (crew, session) => (await WithSettingsAsync(call.Caller, crew, session), await FirstAnswerAsync(call.Id, session)),
+        cancellationToken);
 
     /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
     public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
@@ -98,16 +92,6 @@ public sealed class CrewBook : IAsyncDisposable
         {
             return [];
         }
-    }
-
-    /// <summary>The first answer to a request that has changed something already; null when it has not.</summary>
-    /// <exception cref="StorageException">The database can't be used.</exception>
-    public async Task<Reply?> FirstAnswerAsync(CommandCall call, CancellationToken cancellationToken)
-    {
-        var database = await OpenAsync(cancellationToken);
-        var answer = await database.ReadAsync(
-            call.Caller.Crew!, session => new RequestRepository(session).FindAnswerAsync(call.Id), cancellationToken);
-        return answer is null ? null : ReplyJson.Read(answer);
     }
 
     /// <summary>Asks about the caller's crew.</summary>
@@ -214,13 +198,35 @@ public sealed class CrewBook : IAsyncDisposable
         }
     }
 
+    private async Task<T> FindAsync<T>(
+        Caller caller, T otherwise, Func<string, CrewSession, Task<T>> find, CancellationToken cancellationToken)
+    {
+        if (caller.Crew is not { } crew || HoldsNothing)
+        {
+            return otherwise;
+        }
+
+        try
+        {
+            var database = await OpenAsync(cancellationToken);
+            return await database.ReadAsync(crew, session => find(crew, session), cancellationToken);
+        }
+        catch (StorageException)
+        {
+            // What needs no database works on; what needs it will say why it can't.
+            return otherwise;
+        }
+    }
+
+    private static async Task<Reply?> FirstAnswerAsync(string requestId, CrewSession session) =>
+        await new RequestRepository(session).FindAnswerAsync(requestId) is { } answer ? ReplyJson.Read(answer) : null;
+
     private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
     {
         // Two deliveries may both have found no answer: the second finds it here.
-        var requests = new RequestRepository(session);
-        if (await requests.FindAnswerAsync(request.Id) is { } first)
+        if (await FirstAnswerAsync(request.Id, session) is { } first)
         {
-            return ReplyJson.Read(first);
+            return first;
         }
 
         if (request.Caller.CrewName is { } name)
@@ -235,7 +241,8 @@ public sealed class CrewBook : IAsyncDisposable
             throw new RefusedException(reply);
         }
 
-        await requests.RememberAsync(request.Id, member.Id, ReplyJson.Write(reply), request.At);
+        var requests = new RequestRepository(session);
+        await requests.RememberAsync(request.Id, member.Id, ReplyJson.WriteShort(reply), request.At);
         await requests.ForgetAsync(request.At - RequestRepository.Kept);
         return reply;
     }

@@ -17,8 +17,10 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
 
         try
         {
-            var caller = await book.WithSettingsAsync(call.Caller, cancellationToken);
-            var reply = await AnswerAsync(call with { Caller = caller }, handler, cancellationToken);
+            var (caller, first) = handler.Info.Writes
+                ? await book.RecallAsync(call, cancellationToken)
+                : (await book.WithSettingsAsync(call.Caller, cancellationToken), null);
+            var reply = await AnswerAsync(call with { Caller = caller }, first, handler, cancellationToken);
             return caller.HasOtherCrews && !handler.Info.NeedsNoCrew && reply.Problem is null
                 ? reply with { Lines = [.. reply.Lines, $"For {caller.CrewName ?? "the crew you wrote in last"}: you belong to others too."] }
                 : reply;
@@ -52,7 +54,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
             ? option.Suggest(begun, await book.WithSuggestionsAsync(caller, cancellationToken))
             : [];
 
-    private async Task<Reply> AnswerAsync(CommandCall call, ICommandHandler handler, CancellationToken cancellationToken)
+    private async Task<Reply> AnswerAsync(CommandCall call, Reply? first, ICommandHandler handler, CancellationToken cancellationToken)
     {
         var info = handler.Info;
         if (call.Caller.Role < info.Role)
@@ -67,7 +69,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
                 : $"/{info.Path} works inside a crew's own chat, not in a direct message.");
         }
 
-        if (info.Writes && await book.FirstAnswerAsync(call, cancellationToken) is { } first)
+        if (first is not null)
         {
             return first;
         }

@@ -33,7 +33,7 @@ internal sealed class EntryCheck(Derby derby, TradeKnowledge knowledge)
     public static async Task<IReadOnlyList<ReplyAction>> OffersAsync(
         Request request, Storage.Connections.CrewSession session, LoggedCatch caught, TradeKnowledge knowledge) =>
     [
-        .. (await new DerbyRepository(session).NewestAsync(20, caught.Entry.MemberId))
+        .. (await new DerbyRepository(session).RunningAsync(request.At, caught.Entry.MemberId))
             .Where(derby => derby.HasJoined && DerbyFinder.IsOn(derby, request.At) && new EntryCheck(derby, knowledge).FaultOf(caught, request.At) is null)
             .Select(derby => DerbyActions.Enter(derby, caught.Number))
             .Take(2),

@@ -23,6 +23,12 @@ internal sealed class NewCatch(CatchOptions options)
             return new Misread(odd);
         }
 
+        // A photo tells two fish apart.
+        if (photo is null && CatchDraft.TwiceOf(entry.Value!, await catches.NewestOfAsync(member.Id), confirmed) is { } twice)
+        {
+            return new Misread(twice);
+        }
+
         // One that is in the derby already is refused as such.
         if (photo is not null && !confirmed && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same
             && await new LedgerRepository(session).OfCatchAsync(derby.Number, same.Number) is null)

@@ -89,7 +89,7 @@ public sealed class ExplainBreak(TradeKnowledge knowledge, CrewBook book) : ICom
         var breaks = new BreakOffRepository(session);
         var line = request.GetOr(_line, null!);
         var knot = request.GetOr(_knot, null!);
-        await breaks.AddAsync(new BreakOff
+        var number = await breaks.AddAsync(new BreakOff
         {
             MemberId = memberId,
             Place = sign.Place,
@@ -101,21 +101,32 @@ public sealed class ExplainBreak(TradeKnowledge knowledge, CrewBook book) : ICom
             Pull = request.TryGet(_pull, out var pull) ? TestMass.Of(pull, request.Units) : null,
         });
         var like = await breaks.CountAsync(sign.Place, sign.Look);
-        var logged = like == 1 ? "Logged: the first such break of your crew." : $"Logged: your crew has seen {like} such breaks.";
+        var logged = like == 1 ? $"Logged as break-off {number}: the first such of your crew." : $"Logged as break-off {number}: your crew has seen {like} such.";
         if (knot is null || line is null || !request.Has(_pull))
         {
-            return Answer(request, sign, KnotMayPart(sign.Place) ? [$"{logged} With knot:, line: and pull: it tells what your knots hold."] : [logged], [RigFigures.LikeBreaks.Of(like)]);
+            return Logged(Answer(request, sign, KnotMayPart(sign.Place) ? [$"{logged} With knot:, line: and pull: it tells what your knots hold."] : [logged], [RigFigures.LikeBreaks.Of(like)]), number);
         }
 
         var crew = new CrewKnots(await breaks.MeasuredAsync());
         var own = OwnKnot.Of(knot, line.Material, crew);
         var count = crew.CountOf(knot, line.Material);
-        return Answer(
-            request,
-            sign,
-            [logged, own?.Told ?? Counted(knot, line.Material, count)],
-            [RigFigures.LikeBreaks.Of(like), .. own?.Figures ?? [RigFigures.KnotBreaks.Of(count)]]);
+        return Logged(
+            Answer(
+                request,
+                sign,
+                [logged, own?.Told ?? Counted(knot, line.Material, count)],
+                [RigFigures.LikeBreaks.Of(like), .. own?.Figures ?? [RigFigures.KnotBreaks.Of(count)]]),
+            number);
     }
+
+    private static Reply Logged(Reply answer, long number) => answer with
+    {
+        Actions =
+        [
+            .. answer.Actions,
+            new("Logged by mistake", ActionKind.Run, "rig unbroke", new Dictionary<string, string> { [VoidBreak.Number.Name] = $"{number}" }),
+        ],
+    };
 
     private static string Counted(Knot knot, LineMaterial line, int count) => knot.Efficiency.ContainsKey(line.Key)
         ? $"{RigWords.Sentence(knot.Name)} on {line.Name}: {count} of the {CrewKnots.Enough} break-offs that it takes to know your crew's own range."

@@ -47,6 +47,8 @@ public static class IceGrowth
         var grown = 2 * Conductivity
             * ValidRange.Closed(colder.DegreesCelsius, 0, 80, "°C", nameof(colder))
             * ValidRange.Closed(time.Days, 0, 365, "days", nameof(time)) * SecondsPerDay / (IceDensity * LatentHeat);
-        return Length.FromMeters(Math.Sqrt(Math.Pow(first + resistance, 2) + grown) - resistance);
+        // What is added, as a quotient: a difference of roots would lose all its digits where hardly anything is.
+        var thick = first + resistance;
+        return Length.FromMeters(first + (grown / (Math.Sqrt((thick * thick) + grown) + thick)));
     }
 }

@@ -19,10 +19,17 @@ public sealed class BreakOffRepository(CrewSession session)
     private const string MeasuredSql = """
         SELECT knot, line, CAST(pull_ng AS REAL) / test_ng AS share FROM break_off
         WHERE crew_id = @CrewId AND knot IS NOT NULL AND line IS NOT NULL AND test_ng IS NOT NULL AND pull_ng IS NOT NULL
+            AND voided_at_ms IS NULL
         ORDER BY number
         """;
 
-    private const string CountSql = "SELECT COUNT(*) FROM break_off WHERE crew_id = @CrewId AND place = @Place AND look = @Look";
+    private const string CountSql =
+        "SELECT COUNT(*) FROM break_off WHERE crew_id = @CrewId AND place = @Place AND look = @Look AND voided_at_ms IS NULL";
+
+    private const string ReporterSql = "SELECT member_id FROM break_off WHERE crew_id = @CrewId AND number = @Number AND voided_at_ms IS NULL";
+
+    private const string VoidSql =
+        "UPDATE break_off SET voided_at_ms = @AtMs WHERE crew_id = @CrewId AND number = @Number AND voided_at_ms IS NULL";
 
     /// <summary>Adds a break-off.</summary>
     /// <returns>Its number within the crew.</returns>
@@ -46,6 +53,14 @@ public sealed class BreakOffRepository(CrewSession session)
         });
         return number;
     }
+
+    /// <summary>The number of whoever reported a break-off; null when there is none of that number that counts.</summary>
+    public Task<long?> ReporterAsync(long number) =>
+        session.FirstOrDefaultAsync(ReporterSql, new { session.CrewId, Number = number }, Column.LongOrNull);
+
+    /// <summary>Lets a break-off no longer count.</summary>
+    public Task VoidAsync(long number, DateTimeOffset at) =>
+        session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = Instants.Write(at) });
 
     /// <summary>How often the crew has seen the same break.</summary>
     public Task<long> CountAsync(BreakPlace place, BreakLook look) =>

@@ -75,11 +75,19 @@ public sealed class CatchRepository(CrewSession session)
     private const string LastSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1";
 
+    private const string LastCaughtSql = """
+        SELECT c.number, c.species, c.caught_at_ms, w.name, c.depth_nm, c.depth_unit, c.presentation, c.mood
+        FROM catch_entry c LEFT JOIN water w ON w.crew_id = c.crew_id AND w.id = c.water_id
+        WHERE c.crew_id = @CrewId AND c.member_id = @MemberId AND c.voided_at_ms IS NULL
+        ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1
+        """;
+
     // By number, so that the plus keeps the index of the angler's times out of it.
-    private const string NewestOfSql = SelectSql + """
-         AND c.number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
-         AND +c.member_id = @MemberId AND c.voided_at_ms IS NULL
-        ORDER BY c.number DESC LIMIT 1
+    private const string NewestOfSql = """
+        SELECT number, species, length_nm, weight_ng, logged_at_ms FROM catch_entry
+        WHERE crew_id = @CrewId AND number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
+            AND +member_id = @MemberId AND voided_at_ms IS NULL
+        ORDER BY number DESC LIMIT 1
         """;
 
     private const string KeptSql = """
@@ -93,11 +101,18 @@ public sealed class CatchRepository(CrewSession session)
     private const string NewestOwnSql =
         SelectSql + " AND c.member_id = @MemberId AND c.voided_at_ms IS NULL ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT @Most";
 
-    private const string LongestSql = SelectSql + """
-         AND c.number = (
-            SELECT longest FROM catch_tally
-            WHERE crew_id = @CrewId AND species = @Species AND (@MemberId IS NULL OR member_id = @MemberId) AND longest IS NOT NULL
-            ORDER BY longest_nm DESC, longest_at_ms, longest LIMIT 1)
+    private const string LongestSql = """
+        SELECT t.longest, t.longest_nm, t.longest_at_ms, m.name
+        FROM catch_tally t INDEXED BY catch_tally_longest JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
+        WHERE t.crew_id = @CrewId AND t.species = @Species AND t.longest_nm IS NOT NULL
+        ORDER BY t.longest_nm DESC, t.longest_at_ms, t.longest LIMIT 1
+        """;
+
+    // A row a season, of the table itself: the few are quicker compared than sorted.
+    private const string LongestOfMemberSql = """
+        SELECT t.longest, t.longest_nm, t.longest_at_ms, m.name
+        FROM catch_tally t JOIN member m ON m.crew_id = t.crew_id AND m.id = t.member_id
+        WHERE t.crew_id = @CrewId AND t.species = @Species AND t.member_id = @MemberId AND t.longest IS NOT NULL
         """;
 
     private const string LongestOfEachSql = SelectSql + """
@@ -156,9 +171,28 @@ public sealed class CatchRepository(CrewSession session)
     public async Task<LoggedCatch?> LastOfAsync(long memberId) =>
         (await session.FirstOrDefaultAsync(LastSql, new { session.CrewId, MemberId = memberId }, CatchRow.Rows))?.ToCatch();
 
+    /// <summary>What the angler's last fish says of the next one.</summary>
+    public async Task<LastCatch?> LastCaughtAsync(long memberId) =>
+        (await session.ReadAsync(
+            LastCaughtSql,
+            new { session.CrewId, MemberId = memberId },
+            row => new LastCatch(row.GetInt64(0), row.GetString(1), Instants.Read(row.GetInt64(2)))
+            {
+                Water = row.IsDBNull(3) ? null : row.GetString(3),
+                Depth = row.IsDBNull(4) ? null : StoredUnits.LengthOf(row.GetInt64(4), row.GetString(5)),
+                Presentation = row.IsDBNull(6) ? null : row.GetString(6),
+                Mood = row.IsDBNull(7) ? null : row.GetString(7),
+            }))
+        .FirstOrDefault();
+
     /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
-    public async Task<LoggedCatch?> NewestOfAsync(long memberId) =>
-        (await session.FirstOrDefaultAsync(NewestOfSql, new { session.CrewId, MemberId = memberId, Among = MostOfAMinute }, CatchRow.Rows))?.ToCatch();
+    public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
+        (await session.ReadAsync(
+            NewestOfSql,
+            new { session.CrewId, MemberId = memberId, Among = MostOfAMinute },
+            row => new NewestCatch(
+                row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetInt64(2), row.IsDBNull(3) ? null : row.GetInt64(3), Instants.Read(row.GetInt64(4)))))
+        .FirstOrDefault();
 
     /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
     public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync(
@@ -182,9 +216,12 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>The longest of a species, the earlier of two; null when none was measured.</summary>
     /// <param name="species">Key of the species.</param>
     /// <param name="memberId">By whom; null for the whole crew.</param>
-    public async Task<LoggedCatch?> LongestAsync(string species, long? memberId) =>
-        (await session.FirstOrDefaultAsync(
-            LongestSql, new { session.CrewId, Species = species, MemberId = memberId }, CatchRow.Rows))?.ToCatch();
+    public async Task<LongestCatch?> LongestAsync(string species, long? memberId) =>
+        (await session.ReadAsync(
+            memberId is null ? LongestSql : LongestOfMemberSql,
+            new { session.CrewId, Species = species, MemberId = memberId },
+            row => new LongestCatch(row.GetInt64(0), row.GetInt64(1), Instants.Read(row.GetInt64(2)), row.GetString(3))))
+        .OrderByDescending(one => one.LengthNm).ThenBy(one => one.CaughtAt).ThenBy(one => one.Number).FirstOrDefault();
 
     /// <summary>An angler's longest of each species, by species; the earlier of two.</summary>
     public async Task<IReadOnlyList<LoggedCatch>> LongestOfEachAsync(long memberId) =>

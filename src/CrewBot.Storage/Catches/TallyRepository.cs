@@ -16,14 +16,15 @@ public sealed class TallyRepository(CrewSession session)
     private const string AddSql = """
         INSERT INTO catch_tally (crew_id, species, season, member_id, fish, total_nm, longest_nm, longest_at_ms, longest)
         VALUES (@CrewId, @Species, @Season, @MemberId, 1, COALESCE(@LengthNm, 0), @LengthNm, @AtMs, @Longest)
-        ON CONFLICT (crew_id, species, season, member_id) DO UPDATE SET
-            fish = fish + 1,
-            total_nm = total_nm + excluded.total_nm,
-            (longest_nm, longest_at_ms, longest) = (
-                SELECT length_nm, at_ms, number FROM (
-                    SELECT catch_tally.longest_nm AS length_nm, catch_tally.longest_at_ms AS at_ms, catch_tally.longest AS number
-                    UNION ALL SELECT excluded.longest_nm, excluded.longest_at_ms, excluded.longest)
-                ORDER BY length_nm DESC NULLS LAST, at_ms, number LIMIT 1)
+        ON CONFLICT (crew_id, species, member_id, season) DO UPDATE SET fish = fish + 1, total_nm = total_nm + excluded.total_nm
+        """;
+
+    // Apart from the count, so that a fish that is not the longest touches no index.
+    private const string OutdoSql = """
+        UPDATE catch_tally SET longest_nm = @LengthNm, longest_at_ms = @AtMs, longest = @Longest
+        WHERE crew_id = @CrewId AND species = @Species AND season = @Season AND member_id = @MemberId
+            AND (longest_nm IS NULL OR longest_nm < @LengthNm
+                OR (longest_nm = @LengthNm AND (longest_at_ms, longest) > (@AtMs, @Longest)))
         """;
 
     private const string ForgetSql =
@@ -92,9 +93,9 @@ public sealed class TallyRepository(CrewSession session)
     }
 
     /// <summary>Counts a fish that was added.</summary>
-    internal Task AddAsync(long number, CatchEntry entry) => session.ExecuteAsync(
-        AddSql,
-        new
+    internal async Task AddAsync(long number, CatchEntry entry)
+    {
+        var tally = new
         {
             session.CrewId,
             entry.Species,
@@ -103,7 +104,13 @@ public sealed class TallyRepository(CrewSession session)
             LengthNm = entry.Length?.Nanometres,
             AtMs = entry.Length is null ? (long?)null : entry.CaughtAt.ToUnixTimeMilliseconds(),
             Longest = entry.Length is null ? (long?)null : number,
-        });
+        };
+        await session.ExecuteAsync(AddSql, tally);
+        if (entry.Length is not null)
+        {
+            await session.ExecuteAsync(OutdoSql, tally);
+        }
+    }
 
     /// <summary>Counts anew what a fish that was changed or let go of counted in.</summary>
     internal async Task CountAsync(CatchEntry entry)

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CrewBot.Storage.Connections;
 
@@ -7,6 +8,9 @@ namespace CrewBot.Storage.Connections;
 internal sealed class ConnectionFactory
 {
     private const int BusySeconds = 5;
+
+    // SQLITE_DBCONFIG_ENABLE_QPSG.
+    private const int StablePlans = 1007;
 
     private readonly string _string;
     private readonly ConcurrentBag<PreparedConnection> _reading = [];
@@ -35,6 +39,7 @@ internal sealed class ConnectionFactory
             await connection.OpenAsync(cancellationToken);
             await connection.RunAsync(
                 $"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;");
+            KeepPlans(connection);
             return connection;
         }
         catch
@@ -57,6 +62,7 @@ internal sealed class ConnectionFactory
         {
             await connection.OpenAsync(cancellationToken);
             await connection.RunAsync($"PRAGMA busy_timeout = {BusySeconds * 1000}; PRAGMA query_only = ON;");
+            KeepPlans(connection);
             return new PreparedConnection(connection);
         }
         catch
@@ -85,4 +91,7 @@ internal sealed class ConnectionFactory
             await connection.DisposeAsync();
         }
     }
+
+    // A plan that heeds a parameter's value is made anew for every other value, which costs many times what the statement does.
+    private static void KeepPlans(SqliteConnection connection) => raw.sqlite3_db_config(connection.Handle, StablePlans, 1, out _);
 }

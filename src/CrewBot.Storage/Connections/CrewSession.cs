@@ -34,7 +34,7 @@ public sealed class CrewSession
     internal async Task<IReadOnlyList<TRow>> QueryAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows);
 
-    /// <summary>Asks for so many rows that finding their columns by name would take longer than finding them.</summary>
+    /// <summary>Asks where finding columns by name would take longer than finding the rows: for thousands, or with every fish.</summary>
     internal async Task<IReadOnlyList<TRow>> ReadAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
     {

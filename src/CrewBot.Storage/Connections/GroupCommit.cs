@@ -5,8 +5,8 @@ using SQLitePCL;
 namespace CrewBot.Storage.Connections;
 
 /// <summary>
-/// The single writer. Changes that arrive while another is being flushed to the disk share the next flush; each has its
-/// own savepoint, so that one caller's failure is not another's.
+/// The single writer. Changes that arrive while another is being flushed to the disk share the next flush, and one caller's
+/// failure is not another's: one that failed half-way is undone with its whole group, and each is then made by itself.
 /// </summary>
 /// <param name="connection">Belongs to the writer from now on.</param>
 internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposable
@@ -15,9 +15,6 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
     private const string BeginSql = "BEGIN IMMEDIATE";
     private const string CommitSql = "COMMIT";
     private const string RollbackSql = "ROLLBACK";
-    private const string MarkSql = "SAVEPOINT one";
-    private const string KeepSql = "RELEASE one";
-    private const string UndoSql = "ROLLBACK TO one; RELEASE one";
 
     private readonly ConcurrentQueue<PendingWrite> _waiting = new();
     private int _isLed;
@@ -25,6 +22,8 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
     internal SqliteConnection Connection => connection.Connection;
 
     private bool InTransaction => raw.sqlite3_get_autocommit(Connection.Handle) == 0;
+
+    private int Changes => raw.sqlite3_total_changes(Connection.Handle);
 
     /// <summary>Makes a change and waits until it is on the disk.</summary>
     /// <param name="change">Makes the change; may be run again when the group it belonged to could not be committed.</param>
@@ -100,7 +99,7 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
         }
     }
 
-    /// <summary>Writes a group in one transaction.</summary>
+    /// <summary>Writes a group in one transaction. A refusal, which changes nothing, takes nothing from the others.</summary>
     /// <returns>False when the transaction was lost, with every change in it.</returns>
     private async Task<bool> TryTogetherAsync(List<PendingWrite> group)
     {
@@ -119,14 +118,13 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
         {
             foreach (var write in group)
             {
-                connection.Execute(MarkSql);
+                var before = Changes;
                 await MakeAsync(write);
-                if (!InTransaction)
+                if (!InTransaction || (write.Fault is not null && Changes != before))
                 {
+                    RollBack();
                     return false;
                 }
-
-                connection.Execute(write.Fault is null ? KeepSql : UndoSql);
             }
 
             connection.Execute(CommitSql);

@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CrewBot.Storage.Connections;
 
@@ -30,8 +31,20 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     public List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
     {
-        using var reader = Bound(sql, parameters).ExecuteReader();
-        return All(reader, rows(reader));
+        var statement = Bound(sql, parameters);
+        using var reader = statement.Command.ExecuteReader();
+        if (!reader.HasRows)
+        {
+            return [];
+        }
+
+        if (statement.Rows is not Func<DbDataReader, TRow> read)
+        {
+            read = rows(reader);
+            statement.Rows = HasKnownTypes(reader) ? read : null;
+        }
+
+        return All(reader, read);
     }
 
     /// <summary>Asks for many rows, each read without a detour.</summary>
@@ -41,7 +54,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     public List<TRow> Read<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
     {
-        using var reader = Bound(sql, parameters).ExecuteReader();
+        using var reader = Bound(sql, parameters).Command.ExecuteReader();
         return All(reader, read);
     }
 
@@ -52,13 +65,13 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     /// <summary>Makes a change.</summary>
     /// <returns>How many rows it touched.</returns>
     public int Execute<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
-        Bound(sql, parameters).ExecuteNonQuery();
+        Bound(sql, parameters).Command.ExecuteNonQuery();
 
     public async ValueTask DisposeAsync()
     {
-        foreach (var (command, _) in _statements.Values)
+        foreach (var statement in _statements.Values)
         {
-            await command.DisposeAsync();
+            await statement.Command.DisposeAsync();
         }
 
         await connection.DisposeAsync();
@@ -75,7 +88,13 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return rows;
     }
 
-    private SqliteCommand Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+    // What reads rows serves those of the same types alone. The types of a table's columns are fixed; that of an expression shows in
+    // its value.
+    private static bool HasKnownTypes(SqliteDataReader reader) => Enumerable.Range(0, reader.FieldCount).All(column =>
+        raw.sqlite3_column_decltype(reader.Handle, column).utf8_to_string() is not null
+        || raw.sqlite3_column_type(reader.Handle, column) != raw.SQLITE_NULL);
+
+    private Statement Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
     {
         var key = (sql, typeof(TParameters));
         if (!_statements.TryGetValue(key, out var statement))
@@ -88,7 +107,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
             statement.Command.Parameters[at].Value = statement.Parameters[at].GetValue(parameters) ?? DBNull.Value;
         }
 
-        return statement.Command;
+        return statement;
     }
 
     private Statement Compiled<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql)
@@ -106,5 +125,9 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return new Statement(command, named);
     }
 
-    private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters);
+    private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters)
+    {
+        /// <summary>Reads its rows, a function of a reader that stands on one; null while that is not known for good.</summary>
+        public Delegate? Rows { get; set; }
+    }
 }

@@ -10,6 +10,11 @@ public sealed class WaterRepository(CrewSession session)
 {
     private const string FindSql = "SELECT water_id FROM water_name WHERE crew_id = @CrewId AND plain = @Plain";
 
+    private const string NamedSql = """
+        SELECT w.id, w.name FROM water_name n JOIN water w ON w.crew_id = n.crew_id AND w.id = n.water_id
+        WHERE n.crew_id = @CrewId AND n.plain = @Plain
+        """;
+
     private const string AddSql = "INSERT INTO water (crew_id, name) VALUES (@CrewId, @Name) RETURNING id";
 
     private const string TouchSql = "UPDATE crew SET revision = revision + 1 WHERE id = @CrewId";
@@ -54,6 +59,11 @@ public sealed class WaterRepository(CrewSession session)
     /// <summary>The number of the water that answers to a name; null when none does.</summary>
     public Task<long?> FindAsync(string name) =>
         session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Plain = RecordSet.Plain(name) }, Column.LongOrNull);
+
+    /// <summary>The water that answers to a name, with what it is called first; null when none does.</summary>
+    public async Task<(long Id, string Name)?> NamedAsync(string name) =>
+        await session.ReadAsync(
+            NamedSql, new { session.CrewId, Plain = RecordSet.Plain(name) }, row => (row.GetInt64(0), row.GetString(1))) is [var found] ? found : null;
 
     /// <summary>Adds a water under a name that is free.</summary>
     /// <returns>Its number.</returns>

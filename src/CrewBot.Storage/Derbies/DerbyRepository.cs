@@ -32,6 +32,8 @@ public sealed class DerbyRepository(CrewSession session)
 
     private const string NewestSql = SelectSql + " ORDER BY d.number DESC LIMIT @Most";
 
+    private const string RunningSql = SelectSql + " AND d.starts_at_ms <= @AtMs AND d.ends_at_ms + d.grace_ms >= @AtMs ORDER BY d.number DESC";
+
     /// <summary>Stores a derby.</summary>
     /// <returns>Its number within the crew.</returns>
     public async Task<long> AddAsync(Derby derby, DateTimeOffset at)
@@ -46,6 +48,15 @@ public sealed class DerbyRepository(CrewSession session)
     /// <param name="memberId">Of whom to say whether they take part.</param>
     public async Task<Derby?> FindAsync(long number, long? memberId) =>
         (await session.FirstOrDefaultAsync(FindSql, new { session.CrewId, Number = number, MemberId = memberId }, DerbyRow.Rows))?.ToDerby();
+
+    /// <summary>The derbies in which word of a fish is taken at an instant, newest first; one that was closed early is among them.</summary>
+    /// <param name="at">The instant.</param>
+    /// <param name="memberId">Of whom to say whether they take part.</param>
+    public async Task<IReadOnlyList<Derby>> RunningAsync(DateTimeOffset at, long? memberId) =>
+    [
+        .. (await session.QueryAsync(RunningSql, new { session.CrewId, AtMs = Instants.Write(at), MemberId = memberId }, DerbyRow.Rows))
+            .Select(row => row.ToDerby()),
+    ];
 
     /// <summary>The newest derbies, newest first.</summary>
     /// <param name="most">How many.</param>

@@ -80,7 +80,8 @@ internal static class HeldTables
             "break_off",
             "break-offs",
             "DELETE FROM break_off WHERE crew_id = @CrewId AND member_id = @MemberId"),
-        // Standings are counted from the record of a derby, so it stays; what was said in it, and which photo, does not.
+        // Standings are counted from the record of a derby, so it stays; what was said in it, and which photo, does not. That there was
+        // a photo does: where a photo is what counts, what stood goes on standing.
         new("derby", "derbies they set up", HeldTable.StaysSql),
         new(
             "derby_event",
@@ -96,7 +97,7 @@ internal static class HeldTables
         new(
             "derby_entry",
             "fish in a derby",
-            "UPDATE derby_entry SET photo_hash = NULL WHERE crew_id = @CrewId AND angler_id = @MemberId")
+            "UPDATE derby_entry SET photo_hash = 'erased/' || number WHERE crew_id = @CrewId AND angler_id = @MemberId AND photo_hash IS NOT NULL")
         {
             Column = "angler_id",
         },

@@ -11,9 +11,18 @@ namespace CrewBot.Benchmarks.Logs;
 [MemoryDiagnoser, MedianColumn]
 public class LogWriteBenchmarks : IAsyncDisposable
 {
-    private const int AtOnce = 64;
+    public const int AtOnce = 64;
     private const long BareCrew = 78;
     private const long BareMember = ((BareCrew - 1) * GeneratedLog.Anglers) + 1;
+
+    private static readonly Dictionary<string, string> Fish = new()
+    {
+        ["species"] = "walleye",
+        ["depth"] = "24ft",
+        ["presentation"] = "jigging-spoon",
+        ["mood"] = "neutral",
+        ["fate"] = "released",
+    };
 
     private CrewDesk _desk = null!;
     private SqliteConnection _bare = null!;
@@ -68,6 +77,7 @@ public class LogWriteBenchmarks : IAsyncDisposable
     private Task<Reply> LogAsync(int angler)
     {
         var eighths = 160 + (Interlocked.Increment(ref _logged) % 40);
-        return _desk.AnswerAsync(_desk.Call($"/catch log species:walleye length:{eighths / 8.0:0.000}in depth:24ft presentation:jigging-spoon mood:neutral fate:released", MillionCatches.AnglerOf(angler)));
+        var options = new Dictionary<string, string>(Fish) { ["length"] = $"{eighths / 8.0:0.000}in" };
+        return _desk.AnswerAsync(_desk.Call("catch log", options, MillionCatches.AnglerOf(angler)));
     }
 }

@@ -22,6 +22,7 @@ public sealed class CrewExamplesTests : IAsyncDisposable
 
         _room.Now += TimeSpan.FromHours(2);
         await _room.SayAsync("lines up");
+        await _room.SayAsync("rig broke place:join end:curl");
         _room.File = "species,caught_at\nperch,2027-01-15 14:20\n"u8.ToArray();
         // A derby's day is told in docs/derby-day.md, which another test compares; ice has a day of its own.
         var commands = _room.Catalog.Commands.Where(info => !info.NeedsNoCrew && info.Family is not ("derby" or "ice")).ToList();

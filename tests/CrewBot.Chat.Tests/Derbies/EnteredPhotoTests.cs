@@ -43,6 +43,34 @@ public sealed class EnteredPhotoTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Erase_WhoseFishAPhotoProved_LeavesItStanding()
+    {
+        await StartAsync();
+        await EnterAsync(1, "Bo");
+        await EnterAsync(2, "Bo");
+        var before = (await _room.SayAsync("/derby standings")).Figures;
+
+        await _room.SayAsync("/crew privacy do:erase confirm:yes", "Bo");
+
+        var standings = await _room.SayAsync("/derby standings");
+        Assert.Contains(before, figure => figure.Value > 0);
+        Assert.Equal(before, standings.Figures);
+        Assert.Contains("Nothing waits", (await _room.SayAsync("/derby rulings")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Enter_TheSameFishTwiceWithinAMinute_AsksUnlessAPhotoTellsThemApart()
+    {
+        await StartAsync();
+        const string Fish = "/derby enter species:walleye length:21in";
+
+        Assert.Null((await _room.SayAsync(Fish)).Problem);
+        Assert.StartsWith("That looks like #1, logged within the last minute.", (await _room.SayAsync(Fish)).Problem, StringComparison.Ordinal);
+        Assert.Null((await _room.SayAsync($"{Fish} confirm:yes")).Problem);
+        Assert.Null((await _room.SayAsync($"{Fish} photo:{Photo(1)}")).Problem);
+    }
+
+    [Fact]
     public async Task Enter_PhotoThatCannotBeHad_IsEnteredAndSaysSo()
     {
         await StartAsync();

@@ -15,8 +15,8 @@ public sealed class BreakOffTests : IAsyncDisposable
         var first = await _room.SayAsync("rig broke place:join end:curl");
         var second = await _room.SayAsync("rig broke place:join end:curl", member: "Bo");
 
-        Assert.Equal("Logged: the first such break of your crew. With knot:, line: and pull: it tells what your knots hold.", first.Lines[2]);
-        Assert.StartsWith("Logged: your crew has seen 2 such breaks.", second.Lines[2], StringComparison.Ordinal);
+        Assert.Equal("Logged as break-off 1: the first such of your crew. With knot:, line: and pull: it tells what your knots hold.", first.Lines[2]);
+        Assert.StartsWith("Logged as break-off 2: your crew has seen 2 such.", second.Lines[2], StringComparison.Ordinal);
         Assert.Contains("break-offs: 1", (await _room.SayAsync("crew privacy", member: "Bo")).Lines[0], StringComparison.Ordinal);
     }
 
@@ -25,12 +25,39 @@ public sealed class BreakOffTests : IAsyncDisposable
     {
         var first = await _room.SayAsync("rig broke place:join end:curl", id: "one");
         await _room.SayAsync("rig broke place:join end:curl", id: "one");
-        foreach (var button in first.Actions)
+        foreach (var button in first.Actions.Where(button => button.Kind is not ActionKind.Run))
         {
             Assert.Null((await _room.SayAsync(button.Command[1..])).Problem);
         }
 
         Assert.Equal(2, Figure(await _room.SayAsync("rig broke place:join end:curl"), "break-offs"));
+    }
+
+    [Fact]
+    public async Task Unbroke_ByWhoReportedIt_NoLongerCountsAndItsNumberIsGivenToNoOther()
+    {
+        await _room.SayAsync("rig broke place:join end:curl");
+        var mistaken = await _room.SayAsync("rig broke place:join end:curl");
+        var undo = Assert.Single(mistaken.Actions, button => button.Kind is ActionKind.Run);
+
+        Assert.Equal("Break-off 2 is somebody else's: they or a steward may take it back.", (await _room.SayAsync(undo.Command[1..], "Bo", Role.Member)).Problem);
+        Assert.Equal("Break-off 2 no longer counts", (await _room.SayAsync(undo.Command[1..])).Headline);
+        Assert.StartsWith("There is no break-off 2 in this crew", (await _room.SayAsync(undo.Command[1..])).Problem, StringComparison.Ordinal);
+        Assert.StartsWith("Logged as break-off 3: your crew has seen 2 such.", (await _room.SayAsync("rig broke place:join end:curl")).Lines[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Unbroke_OneOfFiveMeasured_GivesTheTradesRangeAgain()
+    {
+        var before = await _room.SayAsync(Check);
+        for (var broke = 0; broke < 5; broke++)
+        {
+            await _room.SayAsync($"{Measured}5lb");
+        }
+
+        await _room.SayAsync("rig unbroke break:3");
+
+        Assert.Equal(before.Lines, (await _room.SayAsync(Check)).Lines);
     }
 
     [Fact]

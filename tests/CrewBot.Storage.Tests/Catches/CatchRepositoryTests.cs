@@ -123,6 +123,6 @@ public sealed class CatchRepositoryTests : DatabaseTest
 
     private Task<long> AddAsync(CatchEntry entry) => WriteAsync(Alpha, session => new CatchRepository(session).AddAsync(entry));
 
-    private Task<LoggedCatch?> LongestAsync(long? member) =>
+    private Task<LongestCatch?> LongestAsync(long? member) =>
         ReadAsync(Alpha, session => new CatchRepository(session).LongestAsync("walleye", member));
 }
