@@ -4,6 +4,6 @@ using CrewBot.Discord.Measurements;
 return args switch
 {
     ["relay"] => await RelayMeasurement.RunAsync(),
-    ["short"] => await Measurement.RunAsync(rounds: 1, memoryInteractions: 20_000),
+    ["short"] => await Measurement.RunAsync(rounds: 1, memoryInteractions: 100_000),
     _ => await Measurement.RunAsync(rounds: 3, memoryInteractions: 100_000),
 };
