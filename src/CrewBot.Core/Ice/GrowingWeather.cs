@@ -19,9 +19,6 @@ public sealed record GrowingWeather(IceWeather Kind, DegreeDays Frost, DegreeDay
     /// <summary>The longest run: a winter.</summary>
     public const int MostDays = 300;
 
-    // In °C·day: a tenth of a degree for some hours, which no thermometer tells from none.
-    private const double Least = 0.01;
-
     private static readonly HeatTransferCoefficient TypicalSurface = HeatTransferCoefficient.FromWattsPerSquareMeterCelsius(20);
     private static readonly ThermalConductivity NewSnow = ThermalConductivity.FromWattsPerMeterKelvin(0.1);
     private static readonly ThermalConductivity PackedSnow = ThermalConductivity.FromWattsPerMeterKelvin(0.4);
@@ -44,8 +41,7 @@ public sealed record GrowingWeather(IceWeather Kind, DegreeDays Frost, DegreeDay
         ValidRange.Closed(days.Count, 1, MostDays, "days", nameof(days));
         var sums = FreezingDegreeDays.Accumulate(days);
         var lately = new DegreeDays(days.TakeLast(LateDays).Sum(day => FreezingDegreeDays.Of(day).Celsius));
-        var frost = sums[^1].Celsius < Least ? new DegreeDays(0) : sums[^1];
-        return new(KindOf(days[^1], frost, lately), frost, lately, ShareOf(sums, frost)) { Days = days.Count };
+        return new(KindOf(days[^1], sums[^1], lately), sums[^1], lately, ShareOf(sums)) { Days = days.Count };
     }
 
     /// <summary>
@@ -72,9 +68,9 @@ public sealed record GrowingWeather(IceWeather Kind, DegreeDays Frost, DegreeDay
         : IceWeather.Freezing;
 
     // By Stefan's root, in which the coefficient of the water cancels.
-    private static Ratio? ShareOf(IReadOnlyList<DegreeDays> sums, DegreeDays frost) =>
-        sums.Count > LateDays && sums[^(LateDays + 1)].Celsius is var before && before < frost.Celsius
-            ? Ratio.FromDecimalFractions((frost.Celsius - before) / frost.Celsius / (1 + Math.Sqrt(before / frost.Celsius))) // 1 - √, which cancels
+    private static Ratio? ShareOf(IReadOnlyList<DegreeDays> sums) =>
+        sums.Count > LateDays && sums[^(LateDays + 1)].Celsius is var before && before < sums[^1].Celsius
+            ? Ratio.FromDecimalFractions(1 - Math.Sqrt(before / sums[^1].Celsius))
             : null;
 
     private Length Grown(Length snow, ThermalConductivity conductivity) => IceGrowth.Ashton(

@@ -71,15 +71,6 @@ public sealed class GrowingWeatherTests
         Assert.True(weather.ShareLately is not { } share || share.DecimalFractions is > 0 and <= 1);
     });
 
-    // Less frost than a thermometer shows, and hardly more of it lately than before.
-    [Fact]
-    public void Of_AsGoodAsNoFrost_IsNone()
-    {
-        Assert.Equal(IceWeather.None, Of([-1e-50]).Kind);
-        Assert.Null(Of([-1e-50]).FullerForm);
-        Assert.True(Of([-10, -1e-14, 0, 0]).ShareLately is not { } share || share.DecimalFractions > 0);
-    }
-
     [Fact]
     public void Of_NoDaysOrTooMany_IsRefused()
     {
