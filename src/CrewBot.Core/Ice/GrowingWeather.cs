@@ -67,10 +67,10 @@ public sealed record GrowingWeather(IceWeather Kind, DegreeDays Frost, DegreeDay
         : last.Most.DegreesCelsius >= 0 ? IceWeather.ThawingByDay
         : IceWeather.Freezing;
 
-    // By Stefan's root, in which the coefficient of the water cancels.
+    // By Stefan's root, in which the coefficient of the water cancels: 1 - √(before/now), written so that hardly any is not none.
     private static Ratio? ShareOf(IReadOnlyList<DegreeDays> sums) =>
-        sums.Count > LateDays && sums[^(LateDays + 1)].Celsius is var before && before < sums[^1].Celsius
-            ? Ratio.FromDecimalFractions(1 - Math.Sqrt(before / sums[^1].Celsius))
+        sums.Count > LateDays && sums[^(LateDays + 1)].Celsius is var before && sums[^1].Celsius is var now && before < now
+            ? Ratio.FromDecimalFractions((now - before) / now / (1 + Math.Sqrt(before / now)))
             : null;
 
     private Length Grown(Length snow, ThermalConductivity conductivity) => IceGrowth.Ashton(

@@ -173,7 +173,7 @@ public sealed class CatchRepository(CrewSession session)
 
     /// <summary>What the angler's last fish says of the next one.</summary>
     public async Task<LastCatch?> LastCaughtAsync(long memberId) =>
-        (await session.ReadAsync(
+        await session.ReadAsync(
             LastCaughtSql,
             new { session.CrewId, MemberId = memberId },
             row => new LastCatch(row.GetInt64(0), row.GetString(1), Instants.Read(row.GetInt64(2)))
@@ -182,15 +182,15 @@ public sealed class CatchRepository(CrewSession session)
                 Depth = row.IsDBNull(4) ? null : StoredUnits.LengthOf(row.GetInt64(4), row.GetString(5)),
                 Presentation = row.IsDBNull(6) ? null : row.GetString(6),
                 Mood = row.IsDBNull(7) ? null : row.GetString(7),
-            })) is [var last] ? last : null;
+            }) is [var last] ? last : null;
 
     /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
     public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
-        (await session.ReadAsync(
+        await session.ReadAsync(
             NewestOfSql,
             new { session.CrewId, MemberId = memberId, Among = MostOfAMinute },
             row => new NewestCatch(
-                row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetInt64(2), row.IsDBNull(3) ? null : row.GetInt64(3), Instants.Read(row.GetInt64(4))))) is [var newest] ? newest : null;
+                row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetInt64(2), row.IsDBNull(3) ? null : row.GetInt64(3), Instants.Read(row.GetInt64(4)))) is [var newest] ? newest : null;
 
     /// <summary>How many fish of a species an angler kept from a water in a span of time, both ends included.</summary>
     public Task<long> KeptAsync(long memberId, string species, long waterId, DateTimeOffset from, DateTimeOffset to) => session.SingleAsync(

@@ -9,7 +9,9 @@ namespace CrewBot.Core.Tests.Ice;
 
 public sealed class GrowingWeatherTests
 {
-    private static readonly Gen<IReadOnlyList<DayTemperatures>> Winters = Gen.Select(Gen.Double[-60, 30], Gen.Double[0, 40])
+    // To the hundredth of a degree: more than a thermometer shows, and far from where numbers run out of digits.
+    private static readonly Gen<IReadOnlyList<DayTemperatures>> Winters = Gen.Select(Gen.Int[-6000, 3000], Gen.Int[0, 4000])
+        .Select((most, span) => (most / 100.0, span / 100.0))
         .Select((most, span) => new DayTemperatures(Temperature.FromDegreesCelsius(most), Temperature.FromDegreesCelsius(Math.Max(-60, most - span))))
         .Array[1, GrowingWeather.MostDays]
         .Select(days => (IReadOnlyList<DayTemperatures>)days);
@@ -70,6 +72,14 @@ public sealed class GrowingWeatherTests
         Assert.True(weather.FullerForm is not { } fuller || fuller.DecimalFractions is > 0 and < 1);
         Assert.True(weather.ShareLately is not { } share || share.DecimalFractions is > 0 and <= 1);
     });
+
+    // A difference of roots made nothing of so little frost.
+    [Fact]
+    public void FullerForm_OfHardlyAnyFrost_IsStillSomething()
+    {
+        Assert.InRange(Of([-1e-15]).FullerForm!.Value.DecimalFractions, 1e-9, 1e-6);
+        Assert.InRange(Of([-10, -10, -10, -1e-14, -1e-14, -1e-14]).ShareLately!.Value.DecimalFractions, 1e-17, 1e-14);
+    }
 
     [Fact]
     public void Of_NoDaysOrTooMany_IsRefused()
