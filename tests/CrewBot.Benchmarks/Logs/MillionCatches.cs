@@ -12,12 +12,12 @@ internal static class MillionCatches
     /// <summary>When its anglers ask: after the last of its winters.</summary>
     public static readonly DateTimeOffset Now = new(2027, 3, 15, 18, 0, 0, TimeSpan.Zero);
 
-    private static readonly string Folder = Path.Combine(Path.GetTempPath(), "crewbot-benchmarks");
+    private static readonly string Folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), "crewbot-benchmarks")).FullName;
 
-    /// <summary>The key of a crew, counted from 1.</summary>
     /// <summary>The commands over a file of them, asked by one of its crews.</summary>
     public static CrewDesk DeskOver(string file) => new(file, KeyOf(77), Now);
 
+    /// <summary>The key of a crew, counted from 1.</summary>
     public static string KeyOf(int crew) => $"crew-{crew}";
 
     /// <summary>The platform's id of an angler, counted from 1; the same in every crew.</summary>
@@ -26,7 +26,6 @@ internal static class MillionCatches
     /// <summary>The file; nobody writes to it.</summary>
     public static async Task<string> FileAsync()
     {
-        Directory.CreateDirectory(Folder);
         var making = Path.Combine(Folder, "making.db");
         Delete(making);
         await using var database = await Database.OpenAsync(making, CancellationToken.None);
