@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CrewBot.Core.Ice;
 using CrewBot.Core.Tests.Published;
 using CsCheck;
@@ -59,7 +60,10 @@ public sealed class RequirementTests
         {
             var required = Requirement.For(load, table, [], permitted, new(Temperature.FromDegreesCelsius(warmest), null), Lakes.Now);
 
-            return required.Figures.All(figure => !$"{figure.Rule} {figure.Source} {figure.Date}".Contains(source, StringComparison.OrdinalIgnoreCase));
+            // A load of 1968 kg is no year.
+            return required.Figures
+                .Select(figure => $"{Regex.Replace($"{figure.Rule}", @"= [\d.]+", "")} {figure.Source} {figure.Date}")
+                .All(named => !named.Contains(source, StringComparison.OrdinalIgnoreCase));
         });
 
     [Fact]
@@ -68,9 +72,10 @@ public sealed class RequirementTests
             || required >= ProjectFigures.For(load.Use).Thickness && required >= ProjectFigures.HardStop);
 
     [Fact]
-    public void For_CrewsOwnFigure_OnlyRaises() => Gen.Select(AnyLoad, Gen.Double[0, 60]).Sample((load, inches) =>
+    public void For_CrewsOwnFigure_OnlyRaises() => Gen.Select(AnyLoad, Gen.Int[0, 1_500_000_000]).Sample((load, nanometres) =>
     {
-        var own = new CrewFigure(load.Use, Length.FromInches(inches), "harbour master, 3 Jan 2026");
+        // Whole nanometres, as figures are kept: a thousandth of one is noise of conversion and not asked for.
+        var own = new CrewFigure(load.Use, Length.FromNanometers(nanometres), "harbour master, 3 Jan 2026");
         var (without, with) = (
             Requirement.For(load, null, [], true, AirSince.Unknown, Lakes.Now), Requirement.For(load, null, [own], true, AirSince.Unknown, Lakes.Now));
 
