@@ -60,10 +60,13 @@ internal sealed class Boards(
     {
         get
         {
-            var rated = weighed.Select(fish => (Fish: fish, Percent: RelativeWeightOf(fish))).Where(pair => pair.Percent is not null).ToList();
+            var rated = weighed.GroupBy(fish => fish.Species)
+                .Where(fish => knowledge.Species.Has(fish.Key))
+                .SelectMany(fish => Rated(knowledge.Species[fish.Key], fish))
+                .ToList();
             if (rated.Count > 0)
             {
-                var first = Highest(rated, pair => pair.Percent!.Value);
+                var first = Highest(rated, pair => pair.Percent);
                 var species = string.Join(" and ", first.Select(pair => CatchWords.NameOf(pair.Fish.Species, knowledge)).Distinct());
                 var holders = Words(first.Select(pair => Holder(pair.Fish.Angler, pair.Fish.Number)));
                 yield return string.Create(
@@ -74,10 +77,16 @@ internal sealed class Boards(
     }
 
     // To a tenth of a percent: no scale tells more.
-    private double? RelativeWeightOf(WeighedFish fish) =>
-        knowledge.Species.Has(fish.Species) && RelativeWeight.Of(knowledge.Species[fish.Species], fish.Length, fish.Weight) is { } relative
-            ? Math.Round(relative.Share.Percent, 1)
-            : null;
+    private static IEnumerable<(WeighedFish Fish, double Percent)> Rated(Species species, IEnumerable<WeighedFish> weighed)
+    {
+        foreach (var fish in weighed)
+        {
+            if (RelativeWeight.Of(species, fish.Length, fish.Weight) is { } relative)
+            {
+                yield return (fish, Math.Round(relative.Share.Percent, 1));
+            }
+        }
+    }
 
     private List<(string Name, long Score)> Anglers(Func<IEnumerable<CatchTally>, long> score) =>
         [.. tallies.GroupBy(tally => tally.MemberId).Select(own => (own.First().Angler, score(own)))];

@@ -62,11 +62,14 @@ public sealed class TallyRepository(CrewSession session)
             AND weight_ng IS NOT NULL AND length_nm IS NOT NULL AND voided_at_ms IS NULL
         """;
 
+    // One view of the crew: they are asked for once.
+    private IReadOnlyDictionary<long, string>? _names;
+
     /// <summary>What everybody caught in a season, in no order.</summary>
     /// <param name="season">The year that the season starts in; null for all of them together.</param>
     public async Task<IReadOnlyList<CatchTally>> OfSeasonAsync(int? season)
     {
-        var names = await new MemberRepository(session).NamesAsync();
+        var names = await NamesAsync();
         var tallies = await session.ReadAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
         return season is null ? Together(tallies) : tallies;
     }
@@ -77,7 +80,7 @@ public sealed class TallyRepository(CrewSession session)
     /// <param name="waterId">In which water; null for all.</param>
     public async Task<IReadOnlyList<CatchTally>> BetweenAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
     {
-        var names = await new MemberRepository(session).NamesAsync();
+        var names = await NamesAsync();
         return Together(await SpanAsync(BetweenSql, from, to, waterId, row => Tally(row, names)));
     }
 
@@ -87,7 +90,7 @@ public sealed class TallyRepository(CrewSession session)
     /// <param name="waterId">In which water; null for all.</param>
     public async Task<IReadOnlyList<WeighedFish>> WeighedAsync(DateTimeOffset from, DateTimeOffset to, long? waterId)
     {
-        var names = await new MemberRepository(session).NamesAsync();
+        var names = await NamesAsync();
         return await SpanAsync(WeighedSql, from, to, waterId, row => new WeighedFish(
             row.GetInt64(0), names[row.GetInt64(1)], row.GetString(2), Length.FromMillimeters(row.GetInt64(3) / 1e6), Mass.FromGrams(row.GetInt64(4) / 1e9)));
     }
@@ -119,6 +122,8 @@ public sealed class TallyRepository(CrewSession session)
         await session.ExecuteAsync(ForgetSql, tally);
         await session.ExecuteAsync(CountSql, tally);
     }
+
+    private async Task<IReadOnlyDictionary<long, string>> NamesAsync() => _names ??= await new MemberRepository(session).NamesAsync();
 
     private static List<CatchTally> Together(IEnumerable<CatchTally> tallies) =>
     [
