@@ -19,12 +19,16 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
     private readonly Channel<GatewaySocket> _active = Channel.CreateUnbounded<GatewaySocket>();
     private int _sessionNumber;
 
+    // Shards come at once: each is counted whole.
+    private int _identifies;
+    private int _resumes;
+
     public ChannelReader<GatewaySocket> Connected => _connected.Reader;
     public ChannelReader<GatewaySocket> Active => _active.Reader;
     public GatewaySocket? Latest { get; private set; }
     public string ResumeAddress { get; set; } = "";
-    public int Identifies { get; private set; }
-    public int Resumes { get; private set; }
+    public int Identifies => _identifies;
+    public int Resumes => _resumes;
 
     public async Task ServeAsync(HttpContext context)
     {
@@ -91,7 +95,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
 
     private async Task IdentifyAsync(GatewaySocket socket, JsonNode identify)
     {
-        Identifies++;
+        Interlocked.Increment(ref _identifies);
         if (identify["token"]!.GetValue<string>() != settings.Token)
         {
             await socket.CloseAsync(BadToken);
@@ -122,7 +126,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
 
     private async Task ResumeAsync(GatewaySocket socket, JsonNode resume)
     {
-        Resumes++;
+        Interlocked.Increment(ref _resumes);
         var known = _sessions.TryGetValue(resume["session_id"]!.GetValue<string>(), out var session);
         if (!known || !settings.AcceptsResume)
         {
