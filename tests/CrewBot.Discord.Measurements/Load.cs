@@ -35,6 +35,8 @@ internal sealed class Load
         bot.Server.OnAccepted = OnAccepted;
     }
 
+    public Bot Bot => _bot;
+
     public long Accepted => Interlocked.Read(ref _accepted);
 
     /// <summary>Sends one and waits for its acknowledgement; false when it did not come in time.</summary>

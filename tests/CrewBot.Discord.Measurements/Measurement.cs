@@ -8,56 +8,84 @@ internal static class Measurement
 {
     private static readonly CancellationToken Never = CancellationToken.None;
 
-    public static async Task<int> RunAsync(int rounds, int memoryInteractions)
+    /// <summary>Every figure.</summary>
+    public static Task RunAsync(int rounds, int memoryInteractions) => InTurnAsync(rounds, async (load, print, isEcho, round) =>
+    {
+        await MeasurePaceAsync(load, print);
+        await MeasureMemoryAsync(load, print, !isEcho && round == rounds ? memoryInteractions : memoryInteractions / 10);
+        await MeasureFaultsAsync(load, print);
+    });
+
+    /// <summary>How fast, and for how much of the processor.</summary>
+    public static Task PaceAsync(int rounds) => InTurnAsync(rounds, static (load, print, _, _) => MeasurePaceAsync(load, print));
+
+    private static async Task InTurnAsync(int rounds, Func<Load, Action<FormattableString>, bool, int, Task> measure)
     {
         for (var round = 1; round <= rounds; round++)
         {
-            await MeasureAsync($"echo {round}", "echo/CrewBot.Discord.Echo", memoryInteractions / 10);
-            await MeasureAsync($"crewbot {round}", "worker/CrewBot.Worker", round == rounds ? memoryInteractions : memoryInteractions / 10);
+            foreach (var isEcho in (bool[])[true, false])
+            {
+                var name = $"{(isEcho ? "echo" : "crewbot")} {round}";
+                void Print(FormattableString line) => Console.WriteLine($"{name,-10} {FormattableString.Invariant(line)}");
+                var folder = Directory.CreateTempSubdirectory("crewbot-");
+                try
+                {
+                    await MeasureAsync(isEcho, Path.Combine(folder.FullName, "crew.db"), Print, load => measure(load, Print, isEcho, round));
+                }
+                finally
+                {
+                    folder.Delete(recursive: true);
+                }
+            }
         }
-
-        return 0;
     }
 
-    private static async Task MeasureAsync(string name, string program, int memoryInteractions)
+    private static async Task MeasureAsync(bool isEcho, string database, Action<FormattableString> print, Func<Load, Task> measure)
     {
-        void Print(FormattableString line) => Console.WriteLine($"{name,-10} {FormattableString.Invariant(line)}");
-
-        await using var bot = await Bot.StartAsync(program);
+        await MeasuredCrew.WriteAsync(database);
+        await using var bot = await (isEcho ? Bot.StartAsync("echo/CrewBot.Discord.Echo") : Bot.StartAsync("worker/CrewBot.Worker", database));
         bot.Socket = await bot.Server.NextActiveAsync(Never);
         bot.Server.Settings.Records = false;
         var load = new Load(bot);
         await load.SendAsync();
-        Print($"process start to first answer {bot.SinceStart.Elapsed.TotalMilliseconds:0} ms");
+        print($"process start to first answer {bot.SinceStart.Elapsed.TotalMilliseconds:0} ms");
+        await measure(load);
+    }
 
-        await load.InFlightAsync(32, 6_400); // warm-up: what has run often is compiled again
+    private static async Task MeasurePaceAsync(Load load, Action<FormattableString> print)
+    {
+        var bot = load.Bot;
+        await load.InFlightAsync(32, 6_400); // warm-up
         await load.PacedAsync(300, 1_500);
         load.TakeTimes();
         var before = bot.Processor;
         await load.PacedAsync(300, 3_000);
         var (median, worst) = load.TakeTimes();
-        Print($"300 a second: p50 {median:0.00} ms, p99 {worst:0.00} ms, {(bot.Processor - before).TotalSeconds / 3:0.00} s of processor a 1,000");
+        print($"300 a second: p50 {median:0.00} ms, p99 {worst:0.00} ms, {(bot.Processor - before).TotalSeconds / 3:0.00} s of processor a 1,000");
 
         before = bot.Processor;
         var watch = Stopwatch.StartNew();
         await load.InFlightAsync(32, 32_000);
-        Print($"32 in flight: {32_000 / watch.Elapsed.TotalSeconds:0} a second, {(bot.Processor - before).TotalSeconds / 32:0.00} s of processor a 1,000");
-
-        for (var quarter = 0; quarter < 4; quarter++)
-        {
-            await load.InFlightAsync(32, memoryInteractions / 4);
-            Print($"resident after {load.Accepted:0} answers: {bot.ResidentMegabytes:0.0} MB");
-        }
-
-        before = bot.Processor;
-        await Task.Delay(TimeSpan.FromSeconds(20));
-        Print($"idle: {(bot.Processor - before).TotalMilliseconds / 20:0.00} ms of processor a second");
-
-        await MeasureFaultsAsync(bot, load, Print);
+        print($"32 in flight: {32_000 / watch.Elapsed.TotalSeconds:0} a second, {(bot.Processor - before).TotalSeconds / 32:0.00} s of processor a 1,000");
     }
 
-    private static async Task MeasureFaultsAsync(Bot bot, Load load, Action<FormattableString> print)
+    private static async Task MeasureMemoryAsync(Load load, Action<FormattableString> print, int interactions)
     {
+        var bot = load.Bot;
+        for (var quarter = 0; quarter < 4; quarter++)
+        {
+            await load.InFlightAsync(32, interactions / 4);
+            print($"resident after {load.Accepted:0} answers: {bot.ResidentMegabytes:0.0} MB");
+        }
+
+        var before = bot.Processor;
+        await Task.Delay(TimeSpan.FromSeconds(20));
+        print($"idle: {(bot.Processor - before).TotalMilliseconds / 20:0.00} ms of processor a second");
+    }
+
+    private static async Task MeasureFaultsAsync(Load load, Action<FormattableString> print)
+    {
+        var bot = load.Bot;
         var accepted = load.Accepted;
         for (var number = 0; number < 100; number++)
         {

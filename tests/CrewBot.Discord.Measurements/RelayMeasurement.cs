@@ -16,13 +16,12 @@ internal static class RelayMeasurement
 
     private static readonly CancellationToken Never = CancellationToken.None;
 
-    public static async Task<int> RunAsync()
+    public static async Task RunAsync()
     {
         var folder = Directory.CreateTempSubdirectory("crewbot-");
         try
         {
             await MeasureAsync(Path.Combine(folder.FullName, "crew.db"));
-            return 0;
         }
         finally
         {
