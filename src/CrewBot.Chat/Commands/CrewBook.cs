@@ -33,8 +33,11 @@ public sealed class CrewBook : IAsyncDisposable
     public bool HasPlace => _path is not null;
 
     /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
-    public Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken) => FindAsync(
-        caller, caller, (crew, session) => WithSettingsAsync(caller, crew, session), cancellationToken);
+    public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken) => await FindAsync(
+        caller,
+        default(CallerSettings),
+        async (crew, database) => await database.RecallAsync(crew, caller.Member, session => SettingsOfAsync(caller, session), cancellationToken),
+        cancellationToken) is { } settings ? settings.Give(caller) : caller;
 
     /// <summary>
     /// The caller with what the crew and the person have set, and the first answer to a call that has changed something already:
@@ -43,7 +46,10 @@ public sealed class CrewBook : IAsyncDisposable
     public Task<(Caller Caller, Reply? First)> RecallAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
         call.Caller,
         (call.Caller, default(Reply)),
-        async (crew, session) => (await WithSettingsAsync(call.Caller, crew, session), await FirstAnswerAsync(call.Id, session)),
+        (crew, database) => database.ReadAsync(
+            crew,
+            async session => ((await SettingsOfAsync(call.Caller, session)).Give(call.Caller), await FirstAnswerAsync(call.Id, session)),
+            cancellationToken),
         cancellationToken);
 
     /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
@@ -199,7 +205,7 @@ public sealed class CrewBook : IAsyncDisposable
     }
 
     private async Task<T> FindAsync<T>(
-        Caller caller, T otherwise, Func<string, CrewSession, Task<T>> find, CancellationToken cancellationToken)
+        Caller caller, T otherwise, Func<string, Database, Task<T>> find, CancellationToken cancellationToken)
     {
         if (caller.Crew is not { } crew || HoldsNothing)
         {
@@ -208,8 +214,7 @@ public sealed class CrewBook : IAsyncDisposable
 
         try
         {
-            var database = await OpenAsync(cancellationToken);
-            return await database.ReadAsync(crew, session => find(crew, session), cancellationToken);
+            return await find(crew, await OpenAsync(cancellationToken));
         }
         catch (StorageException)
         {
@@ -247,20 +252,11 @@ public sealed class CrewBook : IAsyncDisposable
         return reply;
     }
 
-    private async Task<Caller> WithSettingsAsync(Caller caller, string crew, CrewSession session)
+    private async Task<CallerSettings> SettingsOfAsync(Caller caller, CrewSession session)
     {
         var settings = await new CrewRepository(session).FindAsync();
         var member = await new MemberRepository(session).FindAsync(caller.Member);
-        return caller with
-        {
-            CrewName = caller.CrewName ?? settings.Name,
-            Units = (member?.Units ?? settings.Units) is { } units
-                ? units == UnitSystem.Metric ? CrewUnits.Metric : CrewUnits.Customary
-                : caller.Units,
-            Role = (Role)Math.Max((int)caller.Role, (int)(member?.Role ?? CrewRole.Member)),
-            Zone = settings.Zone is { } zone && TimeZoneInfo.TryFindSystemTimeZoneById(zone, out var found) ? found : caller.Zone,
-            Waters = await WatersAsync(crew, settings.Revision, session),
-        };
+        return new CallerSettings(settings, member, await WatersAsync(caller.Crew!, settings.Revision, session));
     }
 
     private async Task<IReadOnlyList<WaterRules>> WatersAsync(string crew, long revision, CrewSession session)

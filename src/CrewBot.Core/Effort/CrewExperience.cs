@@ -4,12 +4,27 @@ using CrewBot.Core.Knowledge;
 namespace CrewBot.Core.Effort;
 
 /// <summary>What a crew's own fishing says of the ways to fish for one species in one mood.</summary>
-/// <param name="Month">The month of any year that it is from, 1 to 12; null for the whole log.</param>
-/// <param name="Ways">By the presentation's key; those too that nobody fished, for which only the trade speaks.</param>
-public sealed record CrewExperience(int? Month, IReadOnlyDictionary<string, WayEvidence> Ways)
+/// <param name="month">The month of any year that it is from, 1 to 12; null for the whole log.</param>
+/// <param name="ways">By the presentation's key; those too that nobody fished, for which only the trade speaks.</param>
+public sealed class CrewExperience(int? month, IReadOnlyDictionary<string, WayEvidence> ways)
 {
     // As many as the trade's own view weighs twice (judgement): a month with fewer would mostly be luck.
     private const double EnoughLineHours = 20;
+
+    // Each pair takes an integral over two posteriors; asked for with every plan, they are worked out once.
+    private readonly HashSet<(string Way, string Other)> _outfishes =
+    [
+        .. from way in ways
+           from other in ways
+           where way.Value.ChanceOver(other.Value) is { } chance && Certainties.IsNearlyCertain(chance)
+           select (way.Key, other.Key),
+    ];
+
+    /// <summary>The month of any year that it is from, 1 to 12; null for the whole log.</summary>
+    public int? Month => month;
+
+    /// <summary>What is known of each way, by the presentation's key.</summary>
+    public IReadOnlyDictionary<string, WayEvidence> Ways => ways;
 
     /// <summary>Counts it: from the month alone when it was fished enough, otherwise from the whole log.</summary>
     /// <param name="spells">The crew's, in any order. Of which nobody said the mood, they count as neutral, as a plan does.</param>
@@ -60,9 +75,7 @@ public sealed record CrewExperience(int? Month, IReadOnlyDictionary<string, WayE
     /// Whether one way nearly certainly gives more than another, from 97 %. Less would be luck too often: a crew compares every
     /// way with every other, and goes on comparing.
     /// </summary>
-    public bool Outfishes(string way, string other) =>
-        Ways.TryGetValue(way, out var own) && Ways.TryGetValue(other, out var rival)
-        && own.ChanceOver(rival) is { } chance && Certainties.IsNearlyCertain(chance);
+    public bool Outfishes(string way, string other) => _outfishes.Contains((way, other));
 
     /// <summary>The crew's numbers on a way: "1.4 a line-hour on this in January, from 31 hours"; null when nobody fished it.</summary>
     public string? Told(string way) => Ways.TryGetValue(way, out var own) && own.Tally.Rate is { } rate

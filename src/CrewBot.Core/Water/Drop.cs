@@ -30,14 +30,25 @@ public static class Drop
     public static DropResult? To(Length depth, SinkingBody body, LineInWater? line, Temperature water)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));
+        return FallOf(metres, body, line, water, out _)?.To(metres);
+    }
+
+    /// <summary>Whether a lure gets to a depth within a time; the arguments as those of <see cref="To"/>.</summary>
+    internal static bool Gets(Length depth, SinkingBody body, LineInWater? line, Temperature water, Duration within)
+    {
+        var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));
+        return FallOf(metres, body, line, water, out var isPulled) is { } fall
+            && (isPulled || fall.LeastSecondsTo(metres) <= within.Seconds) // most that are too light are known by that
+            && fall.To(metres).Time.Seconds <= within.Seconds;
+    }
+
+    // Line that sinks by itself pulls the lure down: it may be quicker than without.
+    private static Fall? FallOf(double metres, SinkingBody body, LineInWater? line, Temperature water, out bool isPulled)
+    {
         var state = FreshWater.StateAt(water);
         var weight = body.SubmergedNewtonsIn(state.Density);
         var tow = line is null ? default : new FallingLine(line, state);
-        if (weight <= 0 || weight + (tow.NewtonsPerMetre * metres) <= 0)
-        {
-            return null;
-        }
-
-        return new Fall(body, weight, tow, state).To(metres);
+        isPulled = tow.NewtonsPerMetre > 0;
+        return weight <= 0 || weight + (tow.NewtonsPerMetre * metres) <= 0 ? null : new Fall(body, weight, tow, state);
     }
 }

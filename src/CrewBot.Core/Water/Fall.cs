@@ -13,7 +13,10 @@ namespace CrewBot.Core.Water;
 internal readonly struct Fall
 {
     private const double AddedMassOfSphere = 0.5; // potential flow
-    private const double SliceStep = 0.07; // in q; keeps time and speed within 0.3 % of fine steps in time
+
+    // In q; they keep time within 0.3 % and speed within 0.5 % of fine steps, within 0.1 % while the lure still gains speed.
+    private const double SliceStep = 0.1;
+    private const int FewestSlices = 20;
 
     private readonly double _weight;
     private readonly double _movingMass;
@@ -36,11 +39,14 @@ internal readonly struct Fall
         _logReynoldsPerSpeed = Math.Log(_reynoldsPerSpeed);
     }
 
+    /// <summary>Seconds to a depth in m that no fall beats: all the way at the speed it has without line.</summary>
+    public double LeastSecondsTo(double depth) => depth / _terminalSpeed;
+
     public DropResult To(double depth)
     {
         var startLength = _movingMass * _terminalSpeed * _terminalSpeed / (2 * _weight);
         var end = Math.Asinh(Math.Sqrt(depth / startLength));
-        var slices = (int)Math.Ceiling(end / SliceStep);
+        var slices = Math.Max(FewestSlices, (int)Math.Ceiling(end / SliceStep));
 
         // The first slice is so thin that drag has no part in it yet: free fall of the submerged weight.
         var (step, stretch) = (Math.Sinh(end / slices), Math.Cosh(end / slices));

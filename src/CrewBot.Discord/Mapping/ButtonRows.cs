@@ -38,7 +38,7 @@ internal sealed class ButtonRows(PressCodec codec)
         var inList = offered.Count > MostButtons
             ? offered.Where(offer => IsStep(offer.Action)).Skip(MostButtons - Fixed(offered)).ToList()
             : [];
-        var rows = offered.Except(inList)
+        var rows = (inList.Count == 0 ? offered : offered.Except(inList))
             .Select(offer => Button(offer.Action, offer.Id))
             .Chunk(Limits.ButtonsInARow)
             .Take(MostButtons / Limits.ButtonsInARow)

@@ -24,11 +24,13 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     private const char Kept = '*';
     private const string Digits = "0123456789abcdefghijklmnopqrstuvwxyz";
 
-    private static readonly SearchValues<char> AsTheyAre =
-        SearchValues.Create("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-+.,/:");
+    private const string Plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-+.,/:";
 
-    private readonly FrozenDictionary<string, string> _checksums =
-        catalog.Commands.ToFrozenDictionary(info => info.Path, Checksum);
+    private static readonly SearchValues<char> PlainOrBlank = SearchValues.Create(Plain + ' ');
+
+    // What the id of a command begins with, by its path.
+    private readonly FrozenDictionary<string, string> _beginnings =
+        catalog.Commands.ToFrozenDictionary(info => info.Path, info => Checksum(info) + Packed(info.Path));
 
     /// <summary>Writes the id; null for a command that does not exist.</summary>
     public string? Write(Press press)
@@ -38,8 +40,7 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
             return null;
         }
 
-        var id = new StringBuilder()
-            .Append(Version).Append((char)press.Kind).Append(_checksums[press.Path]).Append(Packed(press.Path));
+        var id = new StringBuilder(Limits.CustomId).Append(Version).Append((char)press.Kind).Append(_beginnings[press.Path]);
         foreach (var (name, value) in press.Options)
         {
             var place = PlaceOf(name, handler.Info.Options);
@@ -97,7 +98,7 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
         var kind = (PressKind)id[1];
         var parts = id[2..].Split(Separator);
         return parts[0].Length > 2 && catalog.TryFind(Unpacked(parts[0][2..]), out var handler)
-            && _checksums[handler.Info.Path] == parts[0][..2]
+            && _beginnings[handler.Info.Path] == parts[0]
                 ? ReadOptions(kind, handler.Info, parts.AsSpan(1))
                 : null;
     }
@@ -160,9 +161,9 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     /// <summary>Keeps to printable ASCII: a blank becomes an underscore, what else is special goes as its UTF-8 bytes.</summary>
     private static string Packed(string text)
     {
-        if (!text.AsSpan().ContainsAnyExcept(AsTheyAre))
+        if (!text.AsSpan().ContainsAnyExcept(PlainOrBlank))
         {
-            return text;
+            return text.Replace(' ', '_');
         }
 
         var packed = new StringBuilder(text.Length);

@@ -71,6 +71,37 @@ public sealed class Database : IAsyncDisposable
         return answer;
     }
 
+    /// <summary>
+    /// Asks what is asked again and again and seldom changes: the answer is kept until anything is committed to the file, and
+    /// must itself never change.
+    /// </summary>
+    /// <param name="crew">The key by which the crew's platform knows it.</param>
+    /// <param name="subject">What the questions are about: always the same ones about the same subject.</param>
+    /// <param name="ask">The questions.</param>
+    /// <param name="cancellationToken">Stops asking.</param>
+    /// <exception cref="StorageException">The file can't be read.</exception>
+    public Task<T> RecallAsync<T>(string crew, string subject, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken)
+        where T : class => OverAsync(
+        async connection =>
+        {
+            if (connection.Recollections.Find(crew, subject) is T known)
+            {
+                return known;
+            }
+
+            CrewSession? session = null;
+            var read = await InOneViewAsync(connection, () =>
+            {
+                // Asked again in the view: what is kept is of the version that it is kept for.
+                connection.Recollections.Find(crew, subject);
+                return ask(session = new CrewSession(connection, _crews.Find(connection, crew), cancellationToken));
+            });
+            connection.Recollections.Keep(crew, subject, read);
+            session!.Finish();
+            return read;
+        },
+        cancellationToken);
+
     /// <summary>Changes something of one crew. When this returns, it is on the disk; when it throws, nothing has changed.</summary>
     /// <param name="crew">The key by which the crew's platform knows it; its first write makes it known.</param>
     /// <param name="change">Makes the change. It may be run again, so it must do nothing but ask and change.</param>
@@ -155,35 +186,46 @@ public sealed class Database : IAsyncDisposable
         await _connections.CloseAsync();
     }
 
-    private async Task<T> ReadAsync<T>(Func<PreparedConnection, Task<T>> ask, CancellationToken cancellationToken)
+    private Task<T> ReadAsync<T>(Func<PreparedConnection, Task<T>> ask, CancellationToken cancellationToken) =>
+        OverAsync(connection => InOneViewAsync(connection, () => ask(connection)), cancellationToken);
+
+    private static async Task<T> InOneViewAsync<T>(PreparedConnection connection, Func<Task<T>> ask)
     {
-        PreparedConnection? connection = null;
+        connection.Execute("BEGIN DEFERRED");
         try
         {
-            connection = await _connections.TakeForReadingAsync(cancellationToken);
-            connection.Execute("BEGIN DEFERRED");
+            return await ask();
+        }
+        finally
+        {
+            connection.Execute("ROLLBACK");
+        }
+    }
+
+    private async Task<T> OverAsync<T>(Func<PreparedConnection, Task<T>> act, CancellationToken cancellationToken)
+    {
+        try
+        {
+            var connection = await _connections.TakeForReadingAsync(cancellationToken);
+            var isSound = true;
             try
             {
-                return await ask(connection);
+                return await act(connection);
+            }
+            catch (SqliteException)
+            {
+                // One that failed may fail again.
+                isSound = false;
+                throw;
             }
             finally
             {
-                connection.Execute("ROLLBACK");
-                await _connections.GiveBackAsync(connection);
-                connection = null;
+                await (isSound ? _connections.GiveBackAsync(connection) : connection.DisposeAsync().AsTask());
             }
         }
         catch (SqliteException fault) when (StorageFaults.IsOutside(fault))
         {
             throw StorageFaults.Of(fault, Path);
-        }
-        finally
-        {
-            // One that failed may fail again.
-            if (connection is not null)
-            {
-                await connection.DisposeAsync();
-            }
         }
     }
 }

@@ -16,6 +16,10 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     private static readonly object Nothing = new();
 
     private readonly Dictionary<(string Sql, Type Parameters), Statement> _statements = [];
+    private Recollections? _recollections;
+
+    /// <summary>What was read over it before and is still true.</summary>
+    public Recollections Recollections => _recollections ??= new Recollections(this);
 
     /// <summary>What lies below, for what is done once.</summary>
     public SqliteConnection Connection => connection;
