@@ -99,7 +99,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         : Written(metric, metricUnit, customary, customaryUnit);
 
     private static string Written(double first, string firstUnit, double second, string secondUnit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{first:0.####} {firstUnit} ({second:0.####} {secondUnit})");
+        string.Create(CultureInfo.InvariantCulture, $"{first} {firstUnit} ({second} {secondUnit})");
 
     private string Pair(string customary, string metric) =>
         _customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
@@ -158,7 +158,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 
-    private static string Text(double number) => number.ToString("0.####", CultureInfo.InvariantCulture);
+    private static string Text(double number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static double Round(double number, int places) =>
         Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0; // no negative zero

@@ -37,9 +37,15 @@ public static class Drop
     internal static bool Gets(Length depth, SinkingBody body, LineInWater? line, Temperature water, Duration within)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));
-        return FallOf(metres, body, line, water, out var isPulled) is { } fall
-            && (isPulled || fall.LeastSecondsTo(metres) <= within.Seconds) // most that are too light are known by that
-            && fall.To(metres).Time.Seconds <= within.Seconds;
+        var seconds = within.Seconds;
+        if (FallOf(metres, body, line, water, out var isPulled) is not { } fall)
+        {
+            return false;
+        }
+
+        // Most lures are far too light or more than heavy enough, and known to be without the whole fall.
+        return (isPulled || fall.LeastSecondsTo(metres) <= seconds)
+            && ((!isPulled && fall.MostSecondsTo(metres) <= seconds) || fall.To(metres).Time.Seconds <= seconds);
     }
 
     // Line that sinks by itself pulls the lure down: it may be quicker than without.

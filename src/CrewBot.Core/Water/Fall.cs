@@ -39,8 +39,20 @@ internal readonly struct Fall
         _logReynoldsPerSpeed = Math.Log(_reynoldsPerSpeed);
     }
 
-    /// <summary>Seconds to a depth in m that no fall beats: all the way at the speed it has without line.</summary>
+    /// <summary>Seconds to a depth in m that cannot be beaten behind line that does not sink: all the way at the speed without line.</summary>
     public double LeastSecondsTo(double depth) => depth / _terminalSpeed;
+
+    /// <summary>
+    /// Seconds to a depth in m that are always enough behind line that does not sink: those of a fall with all the line that is
+    /// out at the end dragging from the start. Its drag grows at least in proportion to its speed v, so it nears its steady
+    /// speed V no slower than V(1 − e^(−t/τ)) with τ = mV/W, and loses no more than τ by starting from rest.
+    /// </summary>
+    public double MostSecondsTo(double depth)
+    {
+        var weight = _weight + (_line.NewtonsPerMetre * depth);
+        var speed = SlowestSpeed(depth, weight);
+        return (depth / speed) + (_movingMass * speed / weight);
+    }
 
     public DropResult To(double depth)
     {
@@ -70,6 +82,24 @@ internal readonly struct Fall
         }
 
         return new DropResult(Duration.FromSeconds(time), Speed.FromMetersPerSecond(speed));
+    }
+
+    /// <summary>The steady speed behind so many m of line, or a thousandth less; Newton's steps come down to it from above.</summary>
+    private double SlowestSpeed(double line, double weight)
+    {
+        const double Tolerance = 1e-3;
+        var speed = _terminalSpeed;
+        double step;
+        do
+        {
+            var drag = _dragScale * SphereDrag.DragNumberAt(_reynoldsPerSpeed * speed, out var dragSlope);
+            var lineDrag = _line.DragAt(line, speed, out var lineSlope, out _);
+            step = (drag + lineDrag - weight) / ((_dragScale * _reynoldsPerSpeed * dragSlope) + lineSlope);
+            speed -= step;
+        }
+        while (step > Tolerance * speed);
+
+        return (1 - Tolerance) * speed;
     }
 
     /// <summary>Crosses one slice, from a depth to e^ratio times it; the answer is the gain in ln v.</summary>

@@ -45,6 +45,21 @@ public sealed class LureWeightTests
         Assert.Equal(ounces, found?.Ounces);
     }
 
+    // Most are told apart without the whole fall; within 1 % of the limit its own steps of 0.3 % decide.
+    [Fact]
+    public void LightestToReach_OneLure_IsFoundExactlyWhenItsFallIsQuickEnough() =>
+        Gen.Select(Make.AnyBody, Make.AnyLine.Null(), Make.Log(0.3, 150), Gen.Double[0.5, 2], Make.AnyWater)
+            .Where((_, _, _, share, _) => Math.Abs(share - 1) > 0.01)
+            .Sample((body, line, depth, share, water) =>
+            {
+                var fall = Drop.To(Length.FromMeters(depth), body, line, water);
+                var within = Duration.FromSeconds(share * (fall?.Time.Seconds ?? 60));
+                var found = LureWeight.LightestToReach(
+                    [body.Mass], body.Density, body.SpeedShare, line, Length.FromMeters(depth), within, water);
+
+                return found is not null == (fall is not null && share > 1);
+            });
+
     [Fact]
     public void LightestToReach_Deeper_IsNeverLighter() =>
         Gen.Select(Make.AnyLine, Make.Log(1, 60), Gen.Double[1, 2], Gen.Double[3, 60], Make.AnyWater)
