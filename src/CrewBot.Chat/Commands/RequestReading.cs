@@ -92,7 +92,6 @@ internal static class RequestReading
     }
 
     // The same said twice is no clash: "northern pike, jack".
-    // The same said twice is no clash: "northern pike, jack".
     private static string? Clash(CommandCall call, Expansion expansion)
     {
         foreach (var said in expansion.Options.GroupBy(option => option.Key, option => option.Value))

@@ -51,8 +51,9 @@ internal static class RigWords
     {
         var cautions = rigs
             .SelectMany(rig => rig.Cautions)
-            .DistinctBy(caution => caution.Text.ToString(show))
-            .Select(caution => $"{caution.Text.ToString(show)} ({caution.Trigger.ToString(show)})")
+            .Select(caution => (Text: caution.Text.ToString(show), caution.Trigger))
+            .DistinctBy(caution => caution.Text)
+            .Select(caution => $"{caution.Text} ({caution.Trigger.ToString(show)})")
             .ToList();
         var open = rigs.SelectMany(rig => rig.OpenRules).Distinct().ToList();
         if (open.Count > 0)

@@ -58,15 +58,22 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private static Component Row(Component[] buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
 
-    // Two with one id would cost the whole message.
-    private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions) =>
-    [
-        .. actions
-            .Select(action => (Action: action, Id: codec.Write(new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields })))
-            .Where(offer => offer.Id is not null)
-            .DistinctBy(offer => offer.Id)
-            .Select(offer => (offer.Action, offer.Id!)),
-    ];
+    private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions)
+    {
+        var offered = new List<(ReplyAction Action, string Id)>();
+        var ids = new HashSet<string>();
+        foreach (var action in actions)
+        {
+            // Two with one id would cost the whole message.
+            var press = new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields };
+            if (codec.Write(press) is { } id && ids.Add(id))
+            {
+                offered.Add((action, id));
+            }
+        }
+
+        return offered;
+    }
 
     private static bool IsStep(ReplyAction action) => action.Kind is ActionKind.Run or ActionKind.Form;
 
