@@ -39,12 +39,10 @@ internal static class RequestReading
             values[option.Name] = reading.Value!;
         }
 
-        foreach (var (name, _) in written)
+        if (values.Count < written.Count)
         {
-            if (info.Options.All(option => option.Name != name))
-            {
-                return new Misread($"/{info.Path} has no option {Quoting.Quote(name)}.");
-            }
+            var unknown = written.Keys.First(name => !values.ContainsKey(name));
+            return new Misread($"/{info.Path} has no option {Quoting.Quote(unknown)}.");
         }
 
         if (expansion is not null && Clash(call, expansion) is { } twice)
