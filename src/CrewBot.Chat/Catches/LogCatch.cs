@@ -71,7 +71,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         };
         var confirmed = request.Has(options.Confirm);
         var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
-            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id), confirmed);
+            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id, request.At - CatchDraft.SameFishWithin), confirmed);
         if (fault is not null)
         {
             return Reply.Refuse(fault);
