@@ -47,7 +47,8 @@ public sealed class CrewBook : IAsyncDisposable
         call.Caller,
         (call.Caller, default(Reply)),
         async (crew, session) => (await WithSettingsAsync(call.Caller, crew, session), await FirstAnswerAsync(call.Id, session)),
-        cancellationToken);
+        cancellationToken,
+        isGlance: true);
 
     /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
     public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
@@ -202,7 +203,7 @@ public sealed class CrewBook : IAsyncDisposable
     }
 
     private async Task<T> FindAsync<T>(
-        Caller caller, T otherwise, Func<string, CrewSession, Task<T>> find, CancellationToken cancellationToken)
+        Caller caller, T otherwise, Func<string, CrewSession, Task<T>> find, CancellationToken cancellationToken, bool isGlance = false)
     {
         if (caller.Crew is not { } crew || HoldsNothing)
         {
@@ -212,7 +213,9 @@ public sealed class CrewBook : IAsyncDisposable
         try
         {
             var database = await OpenAsync(cancellationToken);
-            return await database.ReadAsync(crew, session => find(crew, session), cancellationToken);
+            return isGlance
+                ? await database.GlanceAsync(crew, session => find(crew, session), cancellationToken)
+                : await database.ReadAsync(crew, session => find(crew, session), cancellationToken);
         }
         catch (StorageException)
         {

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using System.Diagnostics.CodeAnalysis;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace CrewBot.Storage.Connections;
 
@@ -14,6 +15,9 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     private static readonly object Nothing = new();
 
     private readonly Dictionary<(string Sql, Type Parameters), Prepared> _statements = new(new ByText());
+
+    /// <summary>Whether a transaction is open.</summary>
+    public bool IsInTransaction => raw.sqlite3_get_autocommit(connection.Handle) == 0;
 
     /// <summary>What lies below, for what is done once.</summary>
     public SqliteConnection Connection => connection;
@@ -63,6 +67,29 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         finally
         {
             statement.Reset();
+        }
+    }
+
+    /// <summary>Undoes the transaction that is open; nothing when a fault has undone it already.</summary>
+    public void RollBack()
+    {
+        if (IsInTransaction)
+        {
+            Execute("ROLLBACK");
+        }
+    }
+
+    /// <summary>Asks several things in one unchanging view of the file.</summary>
+    public async Task<T> ViewAsync<T>(Func<PreparedConnection, Task<T>> ask)
+    {
+        Execute("BEGIN DEFERRED");
+        try
+        {
+            return await ask(this);
+        }
+        finally
+        {
+            RollBack();
         }
     }
 
