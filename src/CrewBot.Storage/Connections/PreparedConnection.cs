@@ -135,7 +135,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
         return prepared;
     }
 
-    private class Prepared(CompiledStatement statement)
+    private abstract class Prepared(CompiledStatement statement)
     {
         private Delegate? _rows;
 
