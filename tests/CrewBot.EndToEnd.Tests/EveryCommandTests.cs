@@ -49,7 +49,10 @@ public sealed class EveryCommandTests : IDisposable
     {
         var page = typeof(EveryCommandTests).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(metadata => metadata.Key == "Commands").Value!;
         var lines = await File.ReadAllLinesAsync(page, Encoding.UTF8, TestContext.Current.CancellationToken);
-        return [.. lines.Where(line => line.StartsWith("    /", StringComparison.Ordinal)).Select(line => line.Trim())];
+        var examples = lines.Where(line => line.StartsWith("    /", StringComparison.Ordinal)).Select(line => line.Trim());
+
+        // The clock is the computer's: a derby that is over by its afternoon would be refused in the evening.
+        return [.. examples.Select(line => line.Replace("starts:08:00 ends:15:00", "ends:\"tomorrow 15:00\"", StringComparison.Ordinal))];
     }
 
     private string OneOf(string pattern) => _folder.EnumerateFiles(pattern).First().FullName;

@@ -13,7 +13,8 @@ internal static class CatchDraft
     // Clocks of phones and servers differ a little.
     public static readonly TimeSpan ClocksDiffer = TimeSpan.FromMinutes(2);
 
-    private static readonly TimeSpan SameFishWithin = TimeSpan.FromMinutes(1);
+    /// <summary>How long the same fish logged again is asked about.</summary>
+    public static readonly TimeSpan SameFishWithin = TimeSpan.FromMinutes(1);
 
     /// <summary>What is wrong or odd with a fish, in a line; null when nothing is.</summary>
     public static string? FaultOf(CatchEntry entry, Species species, bool confirmed, Request request)

@@ -71,7 +71,7 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         };
         var confirmed = request.Has(options.Confirm);
         var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
-            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id), confirmed);
+            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id, request.At - CatchDraft.SameFishWithin), confirmed);
         if (fault is not null)
         {
             return Reply.Refuse(fault);
@@ -83,8 +83,8 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
                 $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes.");
         }
 
-        var crewBest = await catches.LongestAsync(species.Key, memberId: null);
-        var ownBest = await catches.LongestAsync(species.Key, member.Id);
+        var crewBest = entry.Length is null ? null : await catches.LongestAsync(species.Key, memberId: null);
+        var ownBest = entry.Length is null ? null : await catches.LongestAsync(species.Key, member.Id);
         var number = await catches.AddAsync(entry);
         var logged = place.Value.SpotId is null
             ? new LoggedCatch(number, member.Name, place.Value.Water, IsVoid: false, entry) { AnglerId = member.PlatformId }

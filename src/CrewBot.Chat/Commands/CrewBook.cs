@@ -12,9 +12,12 @@ namespace CrewBot.Chat.Commands;
 /// <summary>What the crews have stored, as commands see it: opened at the first use, and scoped to the crew that asks.</summary>
 public sealed class CrewBook : IAsyncDisposable
 {
+    private static readonly TimeSpan ForgettingPause = TimeSpan.FromDays(1);
+
     private readonly string? _path;
     private readonly SemaphoreSlim _opening = new(1, 1);
     private readonly ConcurrentDictionary<string, (long Revision, IReadOnlyList<WaterRules> Waters)> _waters = new();
+    private readonly ConcurrentDictionary<string, DateTimeOffset> _forgotAnswers = new();
     private readonly TaskCompletionSource<Database> _opened = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private Database? _database;
 
@@ -46,7 +49,7 @@ public sealed class CrewBook : IAsyncDisposable
     public Task<(Caller Caller, Reply? First)> RecallAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
         call.Caller,
         (call.Caller, default(Reply)),
-        (crew, database) => database.ReadAsync(
+        (crew, database) => database.GlanceAsync(
             crew,
             async session => ((await SettingsOfAsync(call.Caller, session)).Give(call.Caller), await FirstAnswerAsync(call.Id, session)),
             cancellationToken),
@@ -226,7 +229,7 @@ public sealed class CrewBook : IAsyncDisposable
     private static async Task<Reply?> FirstAnswerAsync(string requestId, CrewSession session) =>
         await new RequestRepository(session).FindAnswerAsync(requestId) is { } answer ? ReplyJson.Read(answer) : null;
 
-    private static async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
+    private async Task<Reply> OnceAsync(Request request, CrewSession session, Func<CrewSession, CrewMember, Task<Reply>> change)
     {
         // Two deliveries may both have found no answer: the second finds it here.
         if (await FirstAnswerAsync(request.Id, session) is { } first)
@@ -248,8 +251,21 @@ public sealed class CrewBook : IAsyncDisposable
 
         var requests = new RequestRepository(session);
         await requests.RememberAsync(request.Id, member.Id, ReplyJson.WriteShort(reply), request.At);
-        await requests.ForgetAsync(request.At - RequestRepository.Kept);
+        await ForgetAnswersAsync(request, session, requests);
         return reply;
+    }
+
+    // By the first change of a crew in a day, for a program that runs no longer than its answer: to look with every change is too much.
+    private async Task ForgetAnswersAsync(Request request, CrewSession session, RequestRepository requests)
+    {
+        var crew = request.Caller.Crew!;
+        if (_forgotAnswers.TryGetValue(crew, out var last) && request.At - last < ForgettingPause)
+        {
+            return;
+        }
+
+        await requests.ForgetAsync(request.At - RequestRepository.Kept);
+        session.Afterwards(() => _forgotAnswers[crew] = request.At);
     }
 
     private async Task<CallerSettings> SettingsOfAsync(Caller caller, CrewSession session)

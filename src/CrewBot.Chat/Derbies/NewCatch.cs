@@ -24,7 +24,7 @@ internal sealed class NewCatch(CatchOptions options)
         }
 
         // A photo tells two fish apart.
-        if (photo is null && CatchDraft.TwiceOf(entry.Value!, await catches.NewestOfAsync(member.Id), confirmed) is { } twice)
+        if (photo is null && CatchDraft.TwiceOf(entry.Value!, await catches.NewestOfAsync(member.Id, request.At - CatchDraft.SameFishWithin), confirmed) is { } twice)
         {
             return new Misread(twice);
         }

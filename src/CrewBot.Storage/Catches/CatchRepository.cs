@@ -6,9 +6,6 @@ namespace CrewBot.Storage.Catches;
 /// <summary>The crew's log of fish.</summary>
 public sealed class CatchRepository(CrewSession session)
 {
-    // More than a crew logs in the minute in which the same fish is asked about.
-    private const int MostOfAMinute = 500;
-
     private const string NextSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM catch_entry WHERE crew_id = @CrewId";
 
     private const string AddSql = """
@@ -82,11 +79,11 @@ public sealed class CatchRepository(CrewSession session)
         ORDER BY c.caught_at_ms DESC, c.number DESC LIMIT 1
         """;
 
-    // By number, so that the plus keeps the index of the angler's times out of it.
+    // Back by number to the first that was logged before; the plus keeps the index of the angler's times out of it.
     private const string NewestOfSql = """
         SELECT number, species, length_nm, weight_ng, logged_at_ms FROM catch_entry
-        WHERE crew_id = @CrewId AND number > (SELECT MAX(number) FROM catch_entry WHERE crew_id = @CrewId) - @Among
-            AND +member_id = @MemberId AND voided_at_ms IS NULL
+        WHERE crew_id = @CrewId AND +member_id = @MemberId AND voided_at_ms IS NULL AND number > COALESCE(
+            (SELECT number FROM catch_entry WHERE crew_id = @CrewId AND logged_at_ms < @SinceMs ORDER BY number DESC LIMIT 1), 0)
         ORDER BY number DESC LIMIT 1
         """;
 
@@ -184,11 +181,11 @@ public sealed class CatchRepository(CrewSession session)
                 Mood = row.IsDBNull(7) ? null : row.GetString(7),
             }) is [var last] ? last : null;
 
-    /// <summary>What an angler logged last, whenever it was caught; null when others have logged hundreds since.</summary>
-    public async Task<NewestCatch?> NewestOfAsync(long memberId) =>
+    /// <summary>What an angler logged last, whenever it was caught, among what the crew has logged since an instant; null for nothing.</summary>
+    public async Task<NewestCatch?> NewestOfAsync(long memberId, DateTimeOffset since) =>
         await session.ReadAsync(
             NewestOfSql,
-            new { session.CrewId, MemberId = memberId, Among = MostOfAMinute },
+            new { session.CrewId, MemberId = memberId, SinceMs = Instants.Write(since) },
             row => new NewestCatch(
                 row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetInt64(2), row.IsDBNull(3) ? null : row.GetInt64(3), Instants.Read(row.GetInt64(4)))) is [var newest] ? newest : null;
 

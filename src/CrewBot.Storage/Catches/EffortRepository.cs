@@ -1,7 +1,7 @@
+using System.Data.Common;
 using CrewBot.Core.Effort;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
-using Microsoft.Data.Sqlite;
 using UnitsNet;
 
 namespace CrewBot.Storage.Catches;
@@ -41,7 +41,7 @@ public sealed class EffortRepository(CrewSession session)
         new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId, Species = species },
         row => new CaughtFish(row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), Instants.Read(row.GetInt64(3))));
 
-    private static (FishedSpell Spell, bool IsDown) SpellOf(SqliteDataReader row)
+    private static (FishedSpell Spell, bool IsDown) SpellOf(DbDataReader row)
     {
         var offset = TimeSpan.FromMinutes(row.GetInt64(6));
         var down = DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(5)).ToOffset(offset);

@@ -1,6 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
-using Microsoft.Data.Sqlite;
 using UnitsNet;
 
 namespace CrewBot.Storage.Catches;
@@ -134,11 +134,11 @@ public sealed class TallyRepository(CrewSession session)
         }),
     ];
 
-    private static CatchTally Tally(SqliteDataReader row, IReadOnlyDictionary<long, string> names) => new(
+    private static CatchTally Tally(DbDataReader row, IReadOnlyDictionary<long, string> names) => new(
         row.GetInt64(0), names[row.GetInt64(0)], row.GetString(1), row.GetInt64(2), row.GetInt64(3),
         row.IsDBNull(4) ? null : row.GetInt64(4), row.IsDBNull(4) ? null : row.GetInt64(5));
 
     private Task<IReadOnlyList<T>> SpanAsync<T>(
-        string sql, DateTimeOffset from, DateTimeOffset to, long? waterId, Func<SqliteDataReader, T> read) => session.ReadAsync(
+        string sql, DateTimeOffset from, DateTimeOffset to, long? waterId, Func<DbDataReader, T> read) => session.ReadAsync(
         sql, new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId }, read);
 }

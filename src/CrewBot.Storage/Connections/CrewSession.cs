@@ -1,6 +1,5 @@
 using System.Data.Common;
 using System.Diagnostics.CodeAnalysis;
-using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.Connections;
 
@@ -32,25 +31,30 @@ public sealed class CrewSession
     // The engine runs in this process, so there is nothing to await; but a fault belongs to the one who awaits the answer.
 #pragma warning disable CS1998
     internal async Task<IReadOnlyList<TRow>> QueryAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
-        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows);
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        where TParameters : class => Query(sql, parameters, rows);
 
     /// <summary>Asks where finding columns by name would take longer than finding the rows: for thousands, or with every fish.</summary>
     internal async Task<IReadOnlyList<TRow>> ReadAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
-        string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
+        string sql, TParameters parameters, Func<DbDataReader, TRow> read)
+        where TParameters : class
     {
         _cancellationToken.ThrowIfCancellationRequested();
         return _connection.Read(sql, parameters, read);
     }
 
     internal async Task<TRow?> FirstOrDefaultAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
-        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows).FirstOrDefault();
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        where TParameters : class => Query(sql, parameters, rows).FirstOrDefault();
 
     internal async Task<TRow> SingleAsync<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
-        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows) => Query(sql, parameters, rows).Single();
+        string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        where TParameters : class => Query(sql, parameters, rows).Single();
 
     /// <summary>Runs a change.</summary>
     /// <returns>How many rows it touched.</returns>
     internal async Task<int> ExecuteAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class
     {
         _cancellationToken.ThrowIfCancellationRequested();
         return _connection.Execute(sql, parameters);
@@ -69,6 +73,7 @@ public sealed class CrewSession
 
     private List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        where TParameters : class
     {
         _cancellationToken.ThrowIfCancellationRequested();
         return _connection.Query(sql, parameters, rows);

@@ -14,14 +14,12 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
     private const int MostInGroup = 256;
     private const string BeginSql = "BEGIN IMMEDIATE";
     private const string CommitSql = "COMMIT";
-    private const string RollbackSql = "ROLLBACK";
 
     private readonly ConcurrentQueue<PendingWrite> _waiting = new();
     private int _isLed;
+    private bool _isClosing;
 
     internal SqliteConnection Connection => connection.Connection;
-
-    private bool InTransaction => raw.sqlite3_get_autocommit(Connection.Handle) == 0;
 
     private int Changes => raw.sqlite3_total_changes(Connection.Handle);
 
@@ -34,7 +32,7 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
         _waiting.Enqueue(pending);
 
         // Whoever finds nobody writing writes for all that have queued up by then.
-        if (Interlocked.Exchange(ref _isLed, 1) == 0)
+        if (TryTakeLead())
         {
             _ = LeadAsync();
         }
@@ -42,7 +40,51 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
         return pending.Told;
     }
 
-    public ValueTask DisposeAsync() => connection.DisposeAsync();
+    /// <summary>
+    /// Asks something short on the connection that writes, when nobody does: it knows every page that it wrote, while each change
+    /// makes a connection that reads read all of its pages anew.
+    /// </summary>
+    /// <returns>The answer; null at once when somebody writes, for the caller to ask elsewhere.</returns>
+    public Task<T>? AskIfIdle<T>(Func<PreparedConnection, Task<T>> ask) =>
+        !Volatile.Read(ref _isClosing) && TryTakeLead() ? AskAsync(ask) : null;
+
+    /// <summary>Waits for the writes under way and closes the connection.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        Volatile.Write(ref _isClosing, true);
+        try
+        {
+            await RunAsync(_ => Task.FromResult(true), CancellationToken.None);
+        }
+        catch (SqliteException)
+        {
+            // Whoever waited for a write has been told; closing goes on.
+        }
+
+        await connection.DisposeAsync();
+    }
+
+    private bool TryTakeLead() => Interlocked.Exchange(ref _isLed, 1) == 0;
+
+    // A full fence: whoever gives it up looks next whether somebody waits, and must not look before others can see that nobody leads.
+    private void GiveUpLead() => Interlocked.Exchange(ref _isLed, 0);
+
+    private async Task<T> AskAsync<T>(Func<PreparedConnection, Task<T>> ask)
+    {
+        try
+        {
+            return await connection.ViewAsync(ask);
+        }
+        finally
+        {
+            GiveUpLead();
+            if (!_waiting.IsEmpty && TryTakeLead())
+            {
+                // Whoever asked has the answer and writes for nobody.
+                _ = Task.Run(LeadAsync);
+            }
+        }
+    }
 
     private async Task LeadAsync()
     {
@@ -69,9 +111,9 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
                 }
             }
 
-            Volatile.Write(ref _isLed, 0);
+            GiveUpLead();
         }
-        while (!_waiting.IsEmpty && Interlocked.Exchange(ref _isLed, 1) == 0);
+        while (!_waiting.IsEmpty && TryTakeLead());
     }
 
     private List<PendingWrite> Take()
@@ -120,9 +162,9 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
             {
                 var before = Changes;
                 await MakeAsync(write);
-                if (!InTransaction || (write.Fault is not null && Changes != before))
+                if (!connection.IsInTransaction || (write.Fault is not null && Changes != before))
                 {
-                    RollBack();
+                    connection.RollBack();
                     return false;
                 }
             }
@@ -132,7 +174,7 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
         }
         catch (SqliteException)
         {
-            RollBack();
+            connection.RollBack();
             return false;
         }
     }
@@ -153,7 +195,7 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
             write.Fault = fault;
         }
 
-        RollBack();
+        connection.RollBack();
     }
 
     private static async Task MakeAsync(PendingWrite write)
@@ -173,14 +215,6 @@ internal sealed class GroupCommit(PreparedConnection connection) : IAsyncDisposa
 #pragma warning restore CA1031
         {
             write.Fault = fault;
-        }
-    }
-
-    private void RollBack()
-    {
-        if (InTransaction)
-        {
-            connection.Execute(RollbackSql);
         }
     }
 }

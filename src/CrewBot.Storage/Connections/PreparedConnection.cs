@@ -1,6 +1,5 @@
 using System.Data.Common;
 using System.Diagnostics.CodeAnalysis;
-using System.Reflection;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 
@@ -15,11 +14,14 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 {
     private static readonly object Nothing = new();
 
-    private readonly Dictionary<(string Sql, Type Parameters), Statement> _statements = [];
+    private readonly Dictionary<(string Sql, Type Parameters), Prepared> _statements = new(new ByText());
     private Recollections? _recollections;
 
     /// <summary>What was read over it before and is still true.</summary>
     public Recollections Recollections => _recollections ??= new Recollections(this);
+
+    /// <summary>Whether a transaction is open.</summary>
+    public bool IsInTransaction => raw.sqlite3_get_autocommit(connection.Handle) == 0;
 
     /// <summary>What lies below, for what is done once.</summary>
     public SqliteConnection Connection => connection;
@@ -34,33 +36,19 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     /// <param name="rows">Gives what reads the rows of an answer with such columns.</param>
     public List<TRow> Query<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
         string sql, TParameters parameters, Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        where TParameters : class
     {
-        var statement = Bound(sql, parameters);
-        using var reader = statement.Command.ExecuteReader();
-        if (!reader.HasRows)
-        {
-            return [];
-        }
-
-        if (statement.Rows is not Func<DbDataReader, TRow> read)
-        {
-            read = rows(reader);
-            statement.Rows = HasKnownTypes(reader) ? read : null;
-        }
-
-        return All(reader, read);
+        var prepared = Bound(sql, parameters);
+        return All(prepared.Statement, row => prepared.RowsOf(rows)(row));
     }
 
     /// <summary>Asks for many rows, each read without a detour.</summary>
     /// <param name="sql">One of a limited number of texts: each stays compiled.</param>
     /// <param name="parameters">An object whose properties are the parameters.</param>
-    /// <param name="read">Reads the row that the reader stands on.</param>
+    /// <param name="read">Reads the row that the statement stands on.</param>
     public List<TRow> Read<TRow, [DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(
-        string sql, TParameters parameters, Func<SqliteDataReader, TRow> read)
-    {
-        using var reader = Bound(sql, parameters).Command.ExecuteReader();
-        return All(reader, read);
-    }
+        string sql, TParameters parameters, Func<DbDataReader, TRow> read)
+        where TParameters : class => All(Bound(sql, parameters).Statement, read);
 
     /// <summary>Makes a change without parameters.</summary>
     /// <inheritdoc cref="Execute{TParameters}"/>
@@ -68,70 +56,120 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 
     /// <summary>Makes a change.</summary>
     /// <returns>How many rows it touched.</returns>
-    public int Execute<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
-        Bound(sql, parameters).Command.ExecuteNonQuery();
-
-    public async ValueTask DisposeAsync()
+    public int Execute<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class
     {
-        foreach (var statement in _statements.Values)
+        var statement = Bound(sql, parameters).Statement;
+        try
         {
-            await statement.Command.DisposeAsync();
-        }
+            while (statement.Step())
+            {
+            }
 
-        await connection.DisposeAsync();
+            return statement.Changes;
+        }
+        finally
+        {
+            statement.Reset();
+        }
     }
 
-    private static List<TRow> All<TRow>(SqliteDataReader reader, Func<SqliteDataReader, TRow> read)
+    /// <summary>Undoes the transaction that is open; nothing when a fault has undone it already.</summary>
+    public void RollBack()
+    {
+        if (IsInTransaction)
+        {
+            Execute("ROLLBACK");
+        }
+    }
+
+    /// <summary>Asks several things in one unchanging view of the file.</summary>
+    public async Task<T> ViewAsync<T>(Func<PreparedConnection, Task<T>> ask)
+    {
+        Execute("BEGIN DEFERRED");
+        try
+        {
+            return await ask(this);
+        }
+        finally
+        {
+            RollBack();
+        }
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        foreach (var prepared in _statements.Values)
+        {
+            prepared.Statement.Dispose();
+        }
+
+        return connection.DisposeAsync();
+    }
+
+    private static List<TRow> All<TRow>(CompiledStatement statement, Func<DbDataReader, TRow> read)
     {
         var rows = new List<TRow>();
-        while (reader.Read())
+        try
         {
-            rows.Add(read(reader));
-        }
+            while (statement.Step())
+            {
+                rows.Add(read(statement.Row));
+            }
 
-        return rows;
+            return rows;
+        }
+        finally
+        {
+            statement.Reset();
+        }
     }
 
-    // What reads rows serves those of the same types alone. The types of a table's columns are fixed; that of an expression shows in
-    // its value.
-    private static bool HasKnownTypes(SqliteDataReader reader) => Enumerable.Range(0, reader.FieldCount).All(column =>
-        raw.sqlite3_column_decltype(reader.Handle, column).utf8_to_string() is not null
-        || raw.sqlite3_column_type(reader.Handle, column) != raw.SQLITE_NULL);
-
-    private Statement Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+    private Prepared<TParameters> Bound<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class
     {
         var key = (sql, typeof(TParameters));
-        if (!_statements.TryGetValue(key, out var statement))
+        if (!_statements.TryGetValue(key, out var known))
         {
-            _statements[key] = statement = Compiled<TParameters>(sql);
+            _statements[key] = known = new Prepared<TParameters>(new CompiledStatement(connection, sql));
         }
 
-        for (var at = 0; at < statement.Parameters.Length; at++)
-        {
-            statement.Command.Parameters[at].Value = statement.Parameters[at].GetValue(parameters) ?? DBNull.Value;
-        }
-
-        return statement;
+        var prepared = (Prepared<TParameters>)known;
+        prepared.Binding.Put(parameters);
+        return prepared;
     }
 
-    private Statement Compiled<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql)
+    private abstract class Prepared(CompiledStatement statement)
     {
-        var command = connection.CreateCommand();
-#pragma warning disable CA2100 // Texts are constants; what people write comes in parameters.
-        command.CommandText = sql;
-#pragma warning restore CA2100
-        PropertyInfo[] named = [.. typeof(TParameters).GetProperties().Where(property => sql.Contains($"@{property.Name}", StringComparison.Ordinal))];
-        foreach (var property in named)
-        {
-            command.Parameters.Add(new SqliteParameter { ParameterName = $"@{property.Name}" });
-        }
+        private Delegate? _rows;
 
-        return new Statement(command, named);
+        public CompiledStatement Statement => statement;
+
+        // What reads rows serves those of the same types alone.
+        public Func<DbDataReader, TRow> RowsOf<TRow>(Func<DbDataReader, Func<DbDataReader, TRow>> rows)
+        {
+            if (_rows is not Func<DbDataReader, TRow> read)
+            {
+                read = rows(statement.Row);
+                _rows = statement.Row.HasKnownTypes ? read : null;
+            }
+
+            return read;
+        }
     }
 
-    private sealed record Statement(SqliteCommand Command, PropertyInfo[] Parameters)
+    private sealed class Prepared<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(CompiledStatement statement) : Prepared(statement)
+        where TParameters : class
     {
-        /// <summary>Reads its rows, a function of a reader that stands on one; null while that is not known for good.</summary>
-        public Delegate? Rows { get; set; }
+        public ParameterBinding<TParameters> Binding { get; } = new(statement);
+    }
+
+    // Nearly every text is a constant, the same object each time: to read it through for a hash would take as long as to run it.
+    private sealed class ByText : IEqualityComparer<(string Sql, Type Parameters)>
+    {
+        public bool Equals((string Sql, Type Parameters) one, (string Sql, Type Parameters) other) =>
+            one.Parameters == other.Parameters && one.Sql == other.Sql;
+
+        public int GetHashCode((string Sql, Type Parameters) key) => HashCode.Combine(key.Sql.Length, key.Parameters);
     }
 }

@@ -69,7 +69,8 @@ public sealed class IceFollowerRepository(CrewSession session)
     public Task NoteAsync(long number, IceChannel channel) => session.ExecuteAsync(
         NoteSql, new { session.CrewId, Number = number, channel.Channel, channel.ShowsSpot, channel.Partner });
 
-    private async Task<IReadOnlyList<IceChannel>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+    private async Task<IReadOnlyList<IceChannel>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class =>
         [.. (await session.QueryAsync(sql, parameters, ChannelRow.Rows)).Select(row => row.ToChannel())];
 
     internal sealed record ChannelRow

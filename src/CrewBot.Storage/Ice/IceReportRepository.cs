@@ -178,7 +178,8 @@ public sealed class IceReportRepository(CrewSession session)
     public Task CloseAsync(long number, long with, long by, string reason, DateTimeOffset at) => session.ExecuteAsync(
         CloseSql, new { session.CrewId, Number = number, With = with, By = by, Reason = reason, AtMs = Instants.Write(at) });
 
-    private async Task<IReadOnlyList<FiledIce>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+    private async Task<IReadOnlyList<FiledIce>> ReadAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class =>
         [.. (await session.QueryAsync(sql, parameters, IceReportRow.Rows)).Select(row => row.ToFiled())];
 
     private Task<int> WriteAsync(string sql, long number, IceEntry entry)

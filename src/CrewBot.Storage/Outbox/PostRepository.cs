@@ -238,6 +238,7 @@ public sealed class PostRepository(CrewSession session)
 
     private static string NewNonce() => Guid.NewGuid().ToString("N")[..NonceLength];
 
-    private async Task<IReadOnlyList<Post>> PostsAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters) =>
+    private async Task<IReadOnlyList<Post>> PostsAsync<[DynamicallyAccessedMembers(ParameterObject.Kept)] TParameters>(string sql, TParameters parameters)
+        where TParameters : class =>
         [.. (await session.QueryAsync(sql, parameters, PostRow.Rows)).Select(row => row.ToPost())];
 }

@@ -1,6 +1,6 @@
+using System.Data.Common;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
-using Microsoft.Data.Sqlite;
 
 namespace CrewBot.Storage.People;
 
@@ -59,6 +59,6 @@ public sealed class HeldRepository(CrewSession session)
         await session.ExecuteAsync(ForgetOldQuotesSql, new { session.CrewId, Name = name });
     }
 
-    private static IReadOnlyDictionary<string, object?> ByName(SqliteDataReader row) =>
+    private static IReadOnlyDictionary<string, object?> ByName(DbDataReader row) =>
         Enumerable.Range(0, row.FieldCount).ToDictionary(row.GetName, column => row.IsDBNull(column) ? null : row.GetValue(column));
 }

@@ -58,6 +58,29 @@ public sealed class LogCatchTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Log_FirstAnswerOfMoreThanAWeekAgo_IsForgottenByTheFirstChangeOfADay()
+    {
+        var start = _room.Now;
+        await LogAtAsync(TimeSpan.Zero, "first");
+        await LogAtAsync(TimeSpan.FromHours(12), "second");
+        await LogAtAsync(TimeSpan.FromDays(7.1), "third");
+        await LogAtAsync(TimeSpan.FromDays(7.6), "fourth");
+        await LogAtAsync(TimeSpan.FromDays(7.7), "second");
+        Assert.Equal(4, (await _room.SayAsync("catch list")).Lines.Count);
+
+        await LogAtAsync(TimeSpan.FromDays(7.7), "first");
+        await LogAtAsync(TimeSpan.FromDays(8.2), "fifth");
+        await LogAtAsync(TimeSpan.FromDays(8.3), "second");
+        Assert.Equal(7, (await _room.SayAsync("catch list")).Lines.Count);
+
+        async Task LogAtAsync(TimeSpan later, string id)
+        {
+            _room.Now = start + later;
+            Assert.Null((await _room.SayAsync("log walleye 20in", id: id)).Problem);
+        }
+    }
+
+    [Fact]
     public async Task Log_SameRequestManyTimesAtOnce_IsLoggedOnce()
     {
         var replies = await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(() => _room.SayAsync("log walleye 20in", id: "burst"))));

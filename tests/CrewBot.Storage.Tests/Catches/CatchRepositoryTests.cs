@@ -81,6 +81,23 @@ public sealed class CatchRepositoryTests : DatabaseTest
     }
 
     [Fact]
+    public async Task NewestOfAsync_GivesTheAnglersNewestAmongWhatWasLoggedSince()
+    {
+        await AddAsync(Fish(20) with { LoggedAt = Noon.AddMinutes(-2) });
+        Assert.Null(await NewestAsync(_ana));
+
+        var first = await AddAsync(Fish(21));
+        await AddAsync(Fish(22) with { MemberId = _bo });
+        Assert.Equal(first, (await NewestAsync(_ana))!.Number);
+
+        var later = await AddAsync(Fish(23) with { CaughtAt = Noon.AddDays(-1) });
+        Assert.Equal(later, (await NewestAsync(_ana))!.Number);
+
+        Task<NewestCatch?> NewestAsync(long member) =>
+            ReadAsync(Alpha, session => new CatchRepository(session).NewestOfAsync(member, Noon.AddMinutes(-1)));
+    }
+
+    [Fact]
     public async Task ReplaceAsync_ChangesTheEntryAndCountsTheChange()
     {
         var number = await AddAsync(Fish(20));

@@ -185,6 +185,25 @@ public sealed class ShapeTests : IDisposable
         Assert.Equal((1, null), (fish!.Number, fish.Entry.PhotoHash));
     }
 
+    [Fact]
+    public async Task OpenAsync_FileOfTheTwentyFirstShapeWithAnAnswerInIt_KeepsItWithoutItsAge()
+    {
+        await using (var old = Open())
+        {
+            await Shape.BringUpAsync(old, "file", to: 21);
+            await old.ExecuteAsync("""
+                INSERT INTO crew (id, key) VALUES (1, 'alpha');
+                INSERT INTO member (id, crew_id, platform_id, name) VALUES (1, 1, 'ana', 'Ana');
+                INSERT INTO handled_request (crew_id, request_id, member_id, answer, handled_at_ms) VALUES (1, 'r1', 1, 'first', 1);
+                """);
+        }
+
+        await using var database = await Database.OpenAsync(_folder.File(), Cancellation);
+
+        Assert.Equal("first", await database.ReadAsync("alpha", session => new RequestRepository(session).FindAnswerAsync("r1"), Cancellation));
+        Assert.Empty(await database.Writing.QueryAsync<string>("SELECT name FROM sqlite_schema WHERE tbl_name = 'handled_request' AND type = 'index' AND sql IS NOT NULL"));
+    }
+
     public void Dispose() => _folder.Dispose();
 
     private SqliteConnection Open()
