@@ -52,7 +52,11 @@ public sealed class TallyRepositoryTests : DatabaseTest
             var ana = (await new MemberRepository(session).FindOrAddAsync("1", "Ana")).Id;
             var fish = new CatchEntry
             {
-                MemberId = ana, Species = "walleye", CaughtAt = Noon, LoggedAt = Noon, Length = ExactLength.From(20, LengthUnit.Inch),
+                MemberId = ana,
+                Species = "walleye",
+                CaughtAt = Noon,
+                LoggedAt = Noon,
+                Length = ExactLength.From(20, LengthUnit.Inch),
             };
             var catches = new CatchRepository(session);
             await catches.AddAsync(fish);
