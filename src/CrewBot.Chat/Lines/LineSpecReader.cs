@@ -21,6 +21,11 @@ public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : O
     public override Reading<LineSpec> Read(string text, CrewUnits units)
     {
         var parts = SpokenParts.Of(text);
+        if (parts.Words.FirstOrDefault(word => NumberText.Split(word) is { After: "" }) is { } bare)
+        {
+            return new Misread($"{Quoting.Quote(bare)} has no unit. Give {Accepts}.");
+        }
+
         if (!knowledge.Lines.TryFind(string.Join(' ', parts.Words), out var material))
         {
             return new Misread(parts.Words.Count == 0

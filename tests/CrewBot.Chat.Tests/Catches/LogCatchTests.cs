@@ -6,6 +6,12 @@ public sealed class LogCatchTests : IAsyncDisposable
 {
     private readonly CrewRoom _room = new();
 
+    [Theory]
+    [InlineData("log walleye 20in tip-up", "Heard: species walleye, length 20in, presentation tip-up.")]
+    [InlineData("log pike 30in tip up", "Heard: species northern pike, length 30in, presentation dead bait.")]
+    public async Task Log_ATipUp_IsWhatIsSetForThatFish(string line, string heard) =>
+        Assert.Contains(heard, (await _room.SayAsync(line)).Lines);
+
     [Fact]
     public async Task Log_WordsInAnyOrder_AreReadAsOptions()
     {

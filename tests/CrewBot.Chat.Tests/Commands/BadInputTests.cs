@@ -36,6 +36,7 @@ public sealed class BadInputTests(ChatFixture chat)
     [InlineData("/rig drop weight:1/8oz material:lead density:11 depth:30ft", "material and density say the same thing: keep one.")]
     [InlineData("/rig drop weight:0.2g depth:100m line:\"braid 80lb\"", "It never gets to 328.1 ft (100 m): 0.0071 oz (0.2 g) of lead does not sink on that line.")]
     [InlineData("/rig check mainline:\"braid\"", "mainline: 'braid' has neither test nor diameter. Give material and test or diameter, such as braid 6lb or nylon 0.18mm.")]
+    [InlineData("/rig check mainline:\"mono 6\"", "mainline: '6' has no unit. Give material and test or diameter, such as braid 6lb or nylon 0.18mm.")]
     [InlineData("/rig check mainline:\"braid 300lb\"", "mainline: '300lb' is outside 0.4 lb (0.2 kg) to 154.3 lb (70 kg). Give pounds or kilograms, such as 10lb.")]
     [InlineData("/rig check mainline:\"string 6lb\"", "mainline: 'string' is no line I know. Nearest: braid, nylon, steel wire.")]
     [InlineData("/rig broke place:lure end:straightened", "end: that is not seen there. At that place: curl, clean, frayed, flattened.")]
@@ -54,6 +55,22 @@ public sealed class BadInputTests(ChatFixture chat)
         Assert.Empty(reply.Lines);
         Assert.Empty(reply.Figures);
         Assert.Empty(reply.Actions);
+    }
+
+    [Theory]
+    [InlineData("10lb braid")]
+    [InlineData("10 lb braid")]
+    [InlineData("10-lb braid")]
+    [InlineData("10 lb test braid")]
+    [InlineData("10 pound-test braid")]
+    [InlineData("10# braid")]
+    public async Task Say_TestBeforeTheMaterial_IsReadAsAfterIt(string line)
+    {
+        var before = await chat.SayAsync($"/rig check mainline:\"{line}\" lure:\"1/8oz jigging spoon\"");
+        var after = await chat.SayAsync("/rig check mainline:\"braid 10lb\" lure:\"1/8oz jigging spoon\"");
+
+        Assert.Null(before.Problem);
+        Assert.Equal(after.Lines, before.Lines);
     }
 
     // Nothing is guessed in silence: what was not understood is named even when the rest makes a plan.
