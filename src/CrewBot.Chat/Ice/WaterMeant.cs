@@ -10,8 +10,6 @@ namespace CrewBot.Chat.Ice;
 /// <param name="Because">"Loon Basin as on trip 3", to be said in the answer; null where the question names the water.</param>
 internal sealed record WaterMeant(string Name, string? Because)
 {
-    private const int MostNamed = 5;
-
     /// <summary>The water as it was said, else that of the asker's trip of today, else the only one that the crew has.</summary>
     /// <returns>It, or in a line which waters there are.</returns>
     public static async Task<Reading<WaterMeant>> FindAsync(CrewSession session, Request request, IceOptions options)
@@ -32,11 +30,7 @@ internal sealed record WaterMeant(string Name, string? Because)
         {
             [] => new Misread($"water is missing. Give {options.WaterSaid.Accepts}."),
             [var only] => new WaterMeant(only, $"{only}, your crew's only water"),
-            _ => new Misread($"Which water? This crew has {Named(waters)}. Give water:\"{waters[0]}\"."),
+            _ => new Misread($"Which water? This crew has {Listing.Of(waters)}. Give water:\"{waters[0]}\"."),
         };
     }
-
-    private static string Named(List<string> waters) => waters.Count > MostNamed
-        ? $"{string.Join(", ", waters.Take(MostNamed))} and {waters.Count - MostNamed} more"
-        : $"{string.Join(", ", waters[..^1])} and {waters[^1]}";
 }

@@ -18,6 +18,8 @@ public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : O
 
     public override string Accepts => "material and test or diameter, such as braid 6lb or nylon 0.18mm";
 
+    private IEnumerable<string> Names => knowledge.Lines.Select(line => line.Name);
+
     public override Reading<LineSpec> Read(string text, CrewUnits units)
     {
         var parts = SpokenParts.Of(text);
@@ -30,7 +32,7 @@ public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : O
         {
             return new Misread(parts.Words.Count == 0
                 ? $"{Quoting.Quote(text)} names no material. Give {Accepts}."
-                : $"{Quoting.Quote(string.Join(' ', parts.Words))} is no line I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', parts.Words), knowledge.Lines.Select(line => line.Name), 3))}.");
+                : $"{Quoting.Quote(string.Join(' ', parts.Words))} is no line I know. {Nearest.Offer(string.Join(' ', parts.Words), Names, 3, $"There is {string.Join(", ", Names)}.")}");
         }
 
         Force? test = null;

@@ -31,7 +31,9 @@ public sealed class SetUpCrewTests : IAsyncDisposable
     [Theory]
     [InlineData("crew setup lines:2", "lines belongs to a water")]
     [InlineData("crew setup water:Loon lines:2", "A rule needs its reference")]
-    [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone")]
+    [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone. Nearest: America/Winnipeg.")]
+    [InlineData("crew setup zone:toronot", "Nearest: America/Toronto")]
+    [InlineData("crew setup zone:xyzzy", "Give a time zone, such as America/Winnipeg or UTC.")]
     [InlineData("crew setup person:Bo", "go together")]
     [InlineData("crew setup water:Loon at:95,200", "latitude and longitude")]
     public async Task SetUp_Incomplete_IsRefusedInALine(string line, string part) =>
