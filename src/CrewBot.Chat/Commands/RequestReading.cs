@@ -92,7 +92,6 @@ internal static class RequestReading
     }
 
     // The same said twice is no clash: "northern pike, jack".
-    // The same said twice is no clash: "northern pike, jack".
     private static string? Clash(CommandCall call, Expansion expansion)
     {
         foreach (var said in expansion.Options.GroupBy(option => option.Key, option => option.Value))
@@ -117,7 +116,7 @@ internal static class RequestReading
     {
         if (expansion is not { NotUnderstood: [_, ..] words })
         {
-            return $"{option.Name} is missing. Give {option.Accepts}.";
+            return $"{option.Name} is missing. Give {option.AcceptedFrom(caller)}.";
         }
 
         foreach (var word in words.Where(word => word.Length >= ShortestPart))
@@ -128,7 +127,7 @@ internal static class RequestReading
             }
         }
 
-        return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.Accepts}.";
+        return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.AcceptedFrom(caller)}.";
     }
 
     private static string? FaultOf(CommandOption option, string text)

@@ -11,6 +11,9 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
 
     public override string Accepts => "a water of the crew; its owner adds one with /crew setup water:\"name\"";
 
+    public override string AcceptedFrom(Caller caller) =>
+        caller.Waters.Count > 0 ? $"a water of the crew: {Listing.Of([.. caller.Waters.Select(water => water.Name)])}" : Accepts;
+
     public override bool CanSuggest => true;
 
     public override Reading<WaterRules> Read(string text, CrewUnits units) => _known.Read(text, units);

@@ -28,7 +28,7 @@ internal sealed record WaterMeant(string Name, string? Because)
         var waters = request.Caller.Waters.Select(water => water.Name).ToList();
         return waters switch
         {
-            [] => new Misread($"water is missing. Give {options.WaterSaid.Accepts}."),
+            [] => new Misread($"water is missing. Give {options.WaterSaid.AcceptedFrom(request.Caller)}."),
             [var only] => new WaterMeant(only, $"{only}, your crew's only water"),
             _ => new Misread($"Which water? This crew has {Listing.Of(waters)}. Give water:\"{waters[0]}\"."),
         };

@@ -139,6 +139,15 @@ public sealed class IceReportTests
     }
 
     [Fact]
+    public async Task Say_NoWaterWhereOneMustBeSaid_NamesThoseOfTheCrew()
+    {
+        await using var room = await RoomAsync();
+
+        Assert.Equal("water is missing. Give a water of the crew: Loon Basin.", (await room.SayAsync("/ice report clear:5in")).Problem);
+        Assert.Equal("'Atlantis' is no water of this crew. It has Loon Basin. Its owner adds one with /crew setup water:\"name\".", (await room.SayAsync("/ice board water:Atlantis")).Problem?["water: ".Length..]);
+    }
+
+    [Fact]
     public async Task Say_APostThatIsPassedOn_KeepsWhatNobodySaidUnknown()
     {
         await using var room = await RoomAsync();
