@@ -13,7 +13,7 @@ public sealed class SetUpCrewTests : IAsyncDisposable
 
         Assert.Null(reply.Problem);
         Assert.Contains(
-            "Loon Basin: lines 2 (booklet p. 12), hooks: check, trebles: check, barbless: check, baits: check, lead banned (booklet p. 12).", reply.Lines);
+            "Loon Basin: lines 2 (booklet p. 12), lead banned (booklet p. 12); check your regulations on hooks, trebles, barbless, baits: not filled in.", reply.Lines);
     }
 
     [Fact]
