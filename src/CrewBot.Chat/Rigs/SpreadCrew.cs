@@ -67,7 +67,7 @@ public sealed class SpreadCrew : ICommandHandler
             .ToList();
         lines.Add(hit > 0
             ? $"Hole {hit} keeps on as it is; one caller keeps calling, set lines stay."
-            : "Report a hit with hit: and the hole's number, and the others get a change.");
+            : "A hit? Ask again with the number of its hole, such as hit:3, and the others get a change.");
         lines.AddRange(Understanding.Of(request, assumed));
         return new Reply
         {
