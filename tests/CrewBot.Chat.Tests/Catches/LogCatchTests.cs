@@ -6,6 +6,10 @@ public sealed class LogCatchTests : IAsyncDisposable
 {
     private readonly CrewRoom _room = new();
 
+    [Fact]
+    public async Task Log_WeightWithoutALength_IsSaid() =>
+        Assert.Contains("8 lb (3.6 kg) on the scale.", (await _room.SayAsync("log pike 8 lbs")).Lines);
+
     [Theory]
     [InlineData("log walleye 20in tip-up", "Heard: species walleye, length 20in, presentation tip-up.")]
     [InlineData("log pike 30in tip up", "Heard: species northern pike, length 30in, presentation dead bait.")]

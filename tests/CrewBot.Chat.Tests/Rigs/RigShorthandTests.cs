@@ -40,6 +40,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 24ft two lines.", "Heard: species walleye, depth 24ft, lines 2.")]
     [InlineData("perch 32ft. won't commit", "Heard: species yellow perch, depth 32ft, mood won't commit.")]
     [InlineData("walleye 20ft lead free", "Heard: species walleye, depth 20ft, without lead.")]
+    [InlineData("what line for pike", "Heard: species northern pike. Assumed")]
     [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
@@ -65,6 +66,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft quickly", "'quickly'")]
     [InlineData("walleye 24ft 3lb", "'3lb'")]
+    [InlineData("walleye 24", "'24' (give its unit).")]
     [InlineData("walleye 24ft 10lb braid", "'10lb braid'.")]
     [InlineData("walleye braid 10 lb 24ft", "'braid 10 lb'.")]
     [InlineData("walleye 24ft 10-lb test fluoro", "'10-lb test fluoro'.")]
