@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
@@ -11,11 +12,12 @@ internal static class WaterWords
     private const string Unknown = "check";
     private const int MostSpecies = 3;
 
-    /// <summary>Its rules about tackle, its spots, and its sizes and limits, species by species.</summary>
+    /// <summary>Its rules about tackle, its spots and where it lies, and its sizes and limits, species by species.</summary>
     public static IEnumerable<string> Lines(Water water, TradeKnowledge knowledge)
     {
         var spots = water.Spots.Count > 0 ? $" Spots: {string.Join(", ", water.Spots.Select(spot => spot.Name))}." : "";
-        yield return $"{water.Name}: {Tackle(water)}{spots}";
+        var place = water.At is { } at ? string.Create(CultureInfo.InvariantCulture, $" Lies at {at.Latitude:0.##}, {at.Longitude:0.##}.") : "";
+        yield return $"{water.Name}: {Tackle(water)}{spots}{place}";
         var species = knowledge.Species
             .Where(fish => water.Rules.Any(rule => RulesOfWater.Keeping.Any(what => rule.Rule == RulesOfWater.OfSpecies(what, fish.Key))))
             .ToList();
