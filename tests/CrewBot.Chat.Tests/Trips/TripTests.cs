@@ -41,7 +41,7 @@ public sealed class TripTests : IAsyncDisposable
     [InlineData("trip join answer:in with:Zed", "'Zed' has not answered for this trip")]
     [InlineData("trip join trip:9 answer:in", "There is no trip 9.")]
     [InlineData("trip bring item:hub seats:-3", "seats: can't read '-3'. Give a whole number from 1 to 12.")]
-    [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Nearest:")]
+    [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Gear of your own:")]
     [InlineData("trip bring item:smokehouse as:shelter", "How many sit in 'smokehouse'?")]
     [InlineData("trip need mine:\"CO alarm\"", "No CO alarm is missing")]
     [InlineData("trip need waive:picks", "ice picks can be waived by nobody")]
@@ -336,6 +336,17 @@ public sealed class TripTests : IAsyncDisposable
 
         Assert.Contains("2 lines left down: closed now.", reply.Lines);
         Assert.Contains("no lines down", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("tomorrow 7am")]
+    [InlineData("sun 7:00 am")]
+    [InlineData("2027-01-17 07:00")]
+    public async Task Plan_TimeByEitherClock_IsTheSame(string meet)
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+
+        Assert.StartsWith("Trip 1: Loon Basin, Sun 17 Jan 07:00", (await _room.SayAsync($"trip plan water:\"Loon Basin\" meet:\"{meet}\"")).Headline, StringComparison.Ordinal);
     }
 
     [Fact]
