@@ -73,7 +73,7 @@ internal static class RequestReading
         var expansion = info.Shorthand is { } shorthand
             && call.Options.TryGetValue(shorthand.Words.Name, out var words)
             && FaultOf(shorthand.Words, words) is null
-                ? shorthand.Expand(words, call.Caller)
+                ? Fitting(shorthand.Expand(words, call.Caller), info)
                 : null;
         if (expansion is null && call.Given.Count == 0)
         {
@@ -89,6 +89,13 @@ internal static class RequestReading
 
         written = all;
         return expansion;
+    }
+
+    // One shorthand serves several commands: what this one does not take is named, as other words without a place are.
+    private static Expansion Fitting(Expansion said, CommandInfo info)
+    {
+        var fits = said.Options.ToLookup(heard => info.Options.Any(option => option.Name == heard.Key));
+        return new Expansion([.. fits[true]], [.. said.NotUnderstood, .. fits[false].Select(heard => $"{heard.Key} {heard.Value}")]);
     }
 
     // The same said twice is no clash: "northern pike, jack".

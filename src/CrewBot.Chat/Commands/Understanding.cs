@@ -31,5 +31,5 @@ internal static class Understanding
 
     // "walleye 24" means feet to whoever writes it, and so it is planned for another depth.
     private static string Named(string word) =>
-        NumberText.Split(word) is { After: "" } ? $"{Quoting.Quote(word)} (give its unit)" : Quoting.Quote(word);
+        NumberText.Split(word) is { After: "" } ? $"{Quoting.Quote(word)} (no unit)" : Quoting.Quote(word);
 }

@@ -192,6 +192,12 @@ public sealed class RigShorthand : Shorthand
                 return count;
             }
 
+            if (split.After == "holes")
+            {
+                heard.Add(new(_options.Holes.Name, text.Split(' ')[0]));
+                return count;
+            }
+
             if (UnitWord.Find(split.After) is { } unit)
             {
                 return Measured(said, at, count, (unit, split.Number), heard, missed);

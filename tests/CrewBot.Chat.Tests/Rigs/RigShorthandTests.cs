@@ -50,6 +50,19 @@ public sealed class RigShorthandTests(ChatFixture chat)
         Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
     }
 
+    // One shorthand serves plan, pair and spread, which take different things.
+    [Theory]
+    [InlineData("/rig spread walleye 24ft 6 holes", "Heard: species walleye, depth 24ft, holes 6. Assumed")]
+    [InlineData("/rig spread walleye tip-up 2 lines", "Heard: species walleye. Not understood: 'presentation tip-up', 'lines 2'.")]
+    [InlineData("walleye 24ft 6 holes", "Heard: species walleye, depth 24ft. Not understood: 'holes 6'.")]
+    public async Task Say_WhatAnotherCommandTakes_IsNamedAndNotRefused(string line, string echo)
+    {
+        var reply = await chat.SayAsync(line);
+
+        Assert.Null(reply.Problem);
+        Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Say_PlainWordsOrOptions_GetTheSameRig()
     {
@@ -66,7 +79,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft quickly", "'quickly'")]
     [InlineData("walleye 24ft 3lb", "'3lb'")]
-    [InlineData("walleye 24", "'24' (give its unit).")]
+    [InlineData("walleye 24", "'24' (no unit).")]
     [InlineData("walleye 24ft 10lb braid", "'10lb braid'.")]
     [InlineData("walleye braid 10 lb 24ft", "'braid 10 lb'.")]
     [InlineData("walleye 24ft 10-lb test fluoro", "'10-lb test fluoro'.")]
