@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Pictures;
+using CrewBot.Drawing.Inks;
 using CrewBot.Drawing.Sheets;
 using CsCheck;
 
@@ -76,6 +77,19 @@ public sealed class RigSheetTests(PictureFixture pictures)
         Assert.Equal(
             [PartKind.Strand, PartKind.Shot, PartKind.Knot, PartKind.Hook, PartKind.Bait],
             picture.Rigs[0].Parts.Select(part => part.Kind).TakeLast(5));
+    }
+
+    // The ruler beside a leader says its unit where zero is, then what each mark with room for it counts, in the reader's unit.
+    [Theory]
+    [InlineData(false, "in 6 12 18 24 30")]
+    [InlineData(true, "cm 20 40 60 76")]
+    public async Task LayOut_Leader_NumbersTheMarksOfItsRuler(bool metric, string numbers)
+    {
+        var picture = await pictures.AskAsync("/rig plan species:walleye depth:24ft mood:negative", metric ? CrewUnits.Metric : CrewUnits.Customary);
+
+        var ruler = Illustrator.LayOut(picture!).Texts.Where(text => text.Ink == Ink.Quiet).Select(text => text.Text);
+
+        Assert.Equal(numbers.Split(' ').Order(StringComparer.Ordinal), ruler.Order(StringComparer.Ordinal));
     }
 
     [Fact]

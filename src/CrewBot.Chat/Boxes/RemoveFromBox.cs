@@ -39,12 +39,13 @@ public sealed class RemoveFromBox(BoxOptions options, CrewBook book) : ICommandH
             };
         }, cancellationToken);
 
-    // The whole name, or else a part of it that is in no other.
+    // The whole name, or else a part of it that is in no other, or else its words in another order: "6lb braid".
     private static List<OwnedGear> Meant(IReadOnlyList<OwnedGear> owned, string said)
     {
-        var plain = Plain(said);
-        var whole = owned.Where(thing => Plain(thing.Gear.Name) == plain).ToList();
-        return whole.Count > 0 ? whole : [.. owned.Where(thing => Plain(thing.Gear.Name).Contains(plain, StringComparison.Ordinal))];
+        var (plain, words) = (Plain(said), RecordSet.Plain(said).Split(' '));
+        Func<string, bool>[] fits =
+            [name => name == plain, name => name.Contains(plain, StringComparison.Ordinal), name => words.All(word => name.Contains(word, StringComparison.Ordinal))];
+        return fits.Select(fit => owned.Where(thing => fit(Plain(thing.Gear.Name))).ToList()).FirstOrDefault(meant => meant.Count > 0) ?? [];
     }
 
     private static string WhyNot(IReadOnlyList<OwnedGear> owned, List<OwnedGear> meant, string said)

@@ -50,7 +50,7 @@ internal sealed class Boards(
         {
             var first = Highest(Anglers(own => own.Sum(tally => tally.TotalNm)), own => own.Score);
             return first[0].Score > 0
-                ? [$"Best total (all measured lengths together): {CatchWords.Length(first[0].Score, units)}, {Words(first.Select(own => own.Name))}."]
+                ? [$"Best total (all measured lengths together): {CatchWords.Total(first[0].Score, units)}, {Words(first.Select(own => own.Name))}."]
                 : [];
         }
     }

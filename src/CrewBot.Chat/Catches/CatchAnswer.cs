@@ -83,6 +83,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
 
         if (entry.Length is not { } length)
         {
+            _lines.AddRange(entry.Weight is { } alone ? [$"{request.Show.Fish(alone.Mass)} on the scale."] : []);
             return;
         }
 

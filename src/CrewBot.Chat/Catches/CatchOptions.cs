@@ -74,7 +74,7 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         "confirm", "Log it though it looks odd", new ChoiceReader<bool>([("yes", true)]));
 
     public CommandOption<int> Number { get; } = CommandOption.Required(
-        "catch", "The entry's number", new WholeNumberReader(1, int.MaxValue));
+        "catch", "The entry's number", new WholeNumberReader(1, int.MaxValue, "a number that /catch list shows, such as 12"));
 
     public CommandOption<int> Lines { get; } = CommandOption.Optional("lines", "How many lines", new WholeNumberReader(1, MostLines));
 

@@ -18,14 +18,16 @@ public sealed class CatchShorthand : Shorthand
 
     private readonly CatchOptions _options;
     private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
+    private readonly TipUp _tipUp;
 
     public CatchShorthand(CatchOptions options, TradeKnowledge knowledge)
     {
         _options = options;
+        _tipUp = new TipUp(knowledge, options.Species, options.Presentation);
         _vocabularies =
         [
             (options.Species, WordMatch.WordsOf(knowledge.Species)),
-            (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
+            (options.Presentation, _tipUp.Presentations),
             (options.Mood, MoodWords.Reader.Words.ToDictionary(RecordSet.Plain)),
             (options.Fate, CatchOptions.Fates.Words.ToDictionary(RecordSet.Plain)),
             (options.Water, WordMatch.WordsOf(knowledge.Waters)),
@@ -49,6 +51,7 @@ public sealed class CatchShorthand : Shorthand
                 ?? Other(said[at], missed);
         }
 
+        _tipUp.Settle(heard);
         return new Expansion(heard, missed);
     }
 

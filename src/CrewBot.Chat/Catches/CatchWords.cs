@@ -11,16 +11,26 @@ internal static class CatchWords
 {
     private const decimal NanometresInAnInch = 25_400_000;
     private const decimal NanometresInACentimetre = 10_000_000;
+    private const decimal LongInCentimetres = 1000;
 
     /// <summary>A fish's length: "22.5 in (57.2 cm)".</summary>
     public static string Length(ExactLength length, CrewUnits units) => Length(length.Nanometres, units);
 
-    /// <summary>Lengths of fish, or several together, in whole nanometres: "22.5 in (57.2 cm)".</summary>
+    /// <summary>The same in whole nanometres.</summary>
     public static string Length(long nanometres, CrewUnits units)
     {
         var inches = $"{(nanometres / NanometresInAnInch).ToString("0.##", CultureInfo.InvariantCulture)} in";
         var centimetres = $"{(nanometres / NanometresInACentimetre).ToString("0.#", CultureInfo.InvariantCulture)} cm";
-        return units == CrewUnits.Customary ? $"{inches} ({centimetres})" : $"{centimetres} ({inches})";
+        return Pair(inches, centimetres, units);
+    }
+
+    /// <summary>Lengths of many fish together, in whole nanometres: "2865 in (72.8 m)" from 10 m on.</summary>
+    public static string Total(long nanometres, CrewUnits units)
+    {
+        var centimetres = nanometres / NanometresInACentimetre;
+        return centimetres < LongInCentimetres
+            ? Length(nanometres, units)
+            : Pair($"{(nanometres / NanometresInAnInch).ToString("0.##", CultureInfo.InvariantCulture)} in", $"{(centimetres / 100).ToString("0.0", CultureInfo.InvariantCulture)} m", units);
     }
 
     /// <summary>A depth, as the rest of the replies write it.</summary>
@@ -52,4 +62,7 @@ internal static class CatchWords
 
     /// <summary>Capital letter first.</summary>
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    private static string Pair(string customary, string metric, CrewUnits units) =>
+        units == CrewUnits.Customary ? $"{customary} ({metric})" : $"{metric} ({customary})";
 }

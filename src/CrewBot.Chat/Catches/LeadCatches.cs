@@ -33,7 +33,7 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
             : board!.Fish == 0 ? Reply.Refuse($"No fish in the log for {Article(period)}{span.Value!.Words}.")
             : new Reply
             {
-                Headline = $"Leaders, {span.Value!.Words}: {board.Fish} fish",
+                Headline = $"Leaders, {Article(period)}{span.Value!.Words}: {board.Fish} fish",
                 Lines = [.. board.Longest.Take(SpeciesShown), board.MostSpecies, .. board.BestTotal, .. board.BestCondition],
                 Figures = [CatchFigures.Count.Of(board.Fish)],
                 Reasons = [Rule, .. board.Longest.Skip(SpeciesShown)],

@@ -46,11 +46,12 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             string?[] what =
             [
                 presentation?.Name, water?.Name, mood is null ? null : $"{mood} mood",
-                depth is { } under ? CatchWords.Depth(under, request) : null, $"since {Moment.Show(at, request.At)}",
+                depth is { } under ? CatchWords.Depth(under, request) : null,
             ];
+            var details = string.Join(", ", what.OfType<string>());
             return new Reply
             {
-                Headline = $"{Counted.Of(lines, "line")} down: {string.Join(", ", what.OfType<string>())}",
+                Headline = $"{Counted.Of(lines, "line")} down since {Moment.Show(at, request.At)}{(details.Length > 0 ? $": {details}" : "")}",
                 Lines =
                 [
                     .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],

@@ -1,14 +1,13 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Catches;
 
-/// <summary>Reads "10 min ago", "14:20", "yesterday 16:05", "2027-01-16 14:20".</summary>
+/// <summary>Reads "10 min ago", "14:20", "4pm", "yesterday 16:05", "2027-01-16 14:20".</summary>
 public sealed partial class MomentReader : OptionReader<Moment>
 {
-    private static readonly string[] Clocks = ["H:mm", "HH:mm"];
-
     // What a message's own time is given as.
     private const string InstantForm = "yyyy-MM-dd't'HH:mm:ss'z'";
 
@@ -47,13 +46,12 @@ public sealed partial class MomentReader : OptionReader<Moment>
 
     private static Moment? ReadClock(string said)
     {
-        var words = said.Split(' ');
-        if (!TimeOnly.TryParseExact(words[^1], Clocks, CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
+        if (ClockText.EndOf(said.Split(' ')) is not var (before, clock))
         {
             return null;
         }
 
-        return words[..^1] switch
+        return before switch
         {
             [] or ["today"] => new Moment(null, 0, null, clock),
             ["yesterday"] => new Moment(null, 1, null, clock),

@@ -12,6 +12,9 @@ public abstract record CommandOption(string Name, string Description, bool IsReq
     /// <summary>What is accepted, with an example.</summary>
     public abstract string Accepts { get; }
 
+    /// <summary>The same for this caller.</summary>
+    public abstract string AcceptedFrom(Caller caller);
+
     /// <summary>How many characters it may have.</summary>
     public abstract int MostCharacters { get; }
 

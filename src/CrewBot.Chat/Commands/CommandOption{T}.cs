@@ -13,6 +13,8 @@ public sealed record CommandOption<T>(string Name, string Description, bool IsRe
 
     public override string Accepts => Reader.Accepts;
 
+    public override string AcceptedFrom(Caller caller) => Reader.AcceptedFrom(caller);
+
     public override int MostCharacters => Reader.MostCharacters;
 
     public override IReadOnlyList<string> Choices => Reader.Choices;

@@ -8,6 +8,8 @@ public static partial class CommandText
     /// <summary>No command is longer; a note may be, and has its own limit.</summary>
     public const int Longest = 1500;
 
+    private const int MostOptionsNamed = 8;
+
     /// <summary>Reads a line.</summary>
     /// <returns>Path and options, or in one line what is wrong with it.</returns>
     public static Reading<TypedCommand> Read(string line, CommandCatalog catalog)
@@ -46,7 +48,7 @@ public static partial class CommandText
 
         return text[0] == '/'
             ? new Misread(
-                $"There is no command {Quoting.Quote('/' + family)}. Nearest: {string.Join(", ", Nearest.To(family, catalog.Families, 3).Select(near => '/' + near))}.")
+                $"There is no command {Quoting.Quote('/' + family)}. {Nearest.Offer('/' + family, catalog.Families.Select(known => '/' + known), 3, $"There is {string.Join(", ", catalog.Families.Select(known => '/' + known))}.")}")
             : ReadOptions(catalog.Bare, text);
     }
 
@@ -97,7 +99,7 @@ public static partial class CommandText
         var known = info.Options.Select(option => option.Name).ToList();
         if (!known.Contains(name))
         {
-            return $"/{info.Path} has no option {Quoting.Quote(name)}. Nearest: {string.Join(", ", Nearest.To(name, known, 2))}.";
+            return $"/{info.Path} has no option {Quoting.Quote(name)}. {Nearest.Offer(name, known, 2, $"It takes {Listing.Of(known, MostOptionsNamed)}.")}";
         }
 
         if (options.ContainsKey(name))

@@ -19,6 +19,17 @@ public static class Nearest
             .Select(pair => pair.candidate),
     ];
 
+    /// <summary>The candidates that someone may well have meant, closest first: at most half of the letters are wrong.</summary>
+    public static IReadOnlyList<string> Near(string word, IEnumerable<string> candidates)
+    {
+        var near = candidates.Where(candidate => DistanceOf(word, candidate) <= word.Length / 2).ToList();
+        return To(word, near, near.Count);
+    }
+
+    /// <summary>"Nearest: walleye, sauger." with those that are near; where none is, what is said otherwise.</summary>
+    public static string Offer(string word, IEnumerable<string> candidates, int count, string otherwise) =>
+        Near(word, candidates).Take(count).ToList() is [_, ..] near ? $"Nearest: {string.Join(", ", near)}." : otherwise;
+
     /// <summary>Whether one letter is wrong, missing, too many, or two have changed places.</summary>
     public static bool IsOneSlipOff(string word, string meant) =>
         Math.Abs(word.Length - meant.Length) <= 1 && Typing.Distance(word, meant) <= 1;

@@ -10,6 +10,9 @@ public abstract class OptionReader<T>
     /// <summary>What is accepted, with an example, as the end of "Give …": "feet or metres, such as 24ft".</summary>
     public abstract string Accepts { get; }
 
+    /// <summary>The same for this caller, where it depends on their crew.</summary>
+    public virtual string AcceptedFrom(Caller caller) => Accepts;
+
     /// <summary>All values there are, when they are few and fixed; otherwise empty.</summary>
     public virtual IReadOnlyList<string> Choices => [];
 

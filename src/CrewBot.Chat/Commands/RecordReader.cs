@@ -9,11 +9,12 @@ namespace CrewBot.Chat.Commands;
 public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionReader<T>
     where T : TradeRecord
 {
+    private const int Exampled = 2;
     private const int NearestShown = 3;
     private const int ShortestSlip = 5;
 
     public override string Accepts =>
-        records.Count == 0 ? $"{noun}; none is set up yet" : $"{noun}, such as {string.Join(", ", records.Take(2).Select(record => record.Name))}";
+        records.Count == 0 ? $"{noun}; none is set up yet" : $"{noun}, such as {string.Join(", ", records.Take(Exampled).Select(record => record.Name))}";
 
     public override Reading<T> Read(string text, CrewUnits units)
     {
@@ -27,12 +28,15 @@ public sealed class RecordReader<T>(RecordSet<T> records, string noun) : OptionR
             return new Misread($"{Quoting.Quote(text)} is not known. Give {Accepts}.");
         }
 
-        var nearest = Nearest.To(text, records.Words.Select(pair => pair.Key), NearestShown * 3)
+        var nearest = Nearest.Near(text, records.Words.Select(pair => pair.Key))
             .Select(word => records.TryFind(word, out var near) ? near.Name : word)
             .Distinct()
-            .Take(NearestShown);
-        return new Misread($"{Quoting.Quote(text)} is not known. Nearest: {string.Join(", ", nearest)}.");
+            .Take(NearestShown)
+            .ToList();
+        return new Misread($"{Quoting.Quote(text)} is not known. {(nearest.Count > 0 ? $"Nearest: {string.Join(", ", nearest)}." : $"Give {Accepts}.{More}")}");
     }
+
+    private string More => records.Count > Exampled ? $" All {records.Count} are offered as you type." : "";
 
     // Who has slipped on a key is offered what is one slip away, when nothing begins so.
     public override IEnumerable<string> Suggest(string begun)

@@ -71,7 +71,7 @@ internal static class RequestReading
         var expansion = info.Shorthand is { } shorthand
             && call.Options.TryGetValue(shorthand.Words.Name, out var words)
             && FaultOf(shorthand.Words, words) is null
-                ? shorthand.Expand(words, call.Caller)
+                ? Fitting(shorthand.Expand(words, call.Caller), info)
                 : null;
         if (expansion is null && call.Given.Count == 0)
         {
@@ -87,6 +87,13 @@ internal static class RequestReading
 
         written = all;
         return expansion;
+    }
+
+    // One shorthand serves several commands: what this one does not take is named, as other words without a place are.
+    private static Expansion Fitting(Expansion said, CommandInfo info)
+    {
+        var fits = said.Options.ToLookup(heard => info.Options.Any(option => option.Name == heard.Key));
+        return new Expansion([.. fits[true]], [.. said.NotUnderstood, .. fits[false].Select(heard => $"{heard.Key} {heard.Value}")]);
     }
 
     // The same said twice is no clash: "northern pike, jack".
@@ -114,7 +121,7 @@ internal static class RequestReading
     {
         if (expansion is not { NotUnderstood: [_, ..] words })
         {
-            return $"{option.Name} is missing. Give {option.Accepts}.";
+            return $"{option.Name} is missing. Give {option.AcceptedFrom(caller)}.";
         }
 
         foreach (var word in words.Where(word => word.Length >= ShortestPart))
@@ -125,7 +132,7 @@ internal static class RequestReading
             }
         }
 
-        return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.Accepts}.";
+        return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.AcceptedFrom(caller)}.";
     }
 
     private static string? FaultOf(CommandOption option, string text)

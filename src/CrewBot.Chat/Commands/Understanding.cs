@@ -1,3 +1,5 @@
+using CrewBot.Chat.Quantities;
+
 namespace CrewBot.Chat.Commands;
 
 /// <summary>Tells the asker what their words were read as and what was assumed, so that nothing is guessed in silence.</summary>
@@ -15,7 +17,7 @@ internal static class Understanding
             if (expansion.NotUnderstood.Count > 0)
             {
                 var more = expansion.NotUnderstood.Count > MostNamed ? ", …" : "";
-                parts.Add($"Not understood: {string.Join(", ", expansion.NotUnderstood.Take(MostNamed).Select(Quoting.Quote))}{more}.");
+                parts.Add($"Not understood: {string.Join(", ", expansion.NotUnderstood.Take(MostNamed).Select(Named))}{more}.");
             }
         }
 
@@ -26,4 +28,8 @@ internal static class Understanding
 
         return parts.Count > 0 ? [string.Join(" ", parts)] : [];
     }
+
+    // "walleye 24" means feet to whoever writes it, and so it is planned for another depth.
+    private static string Named(string word) =>
+        NumberText.Split(word) is { After: "" } ? $"{Quoting.Quote(word)} (no unit)" : Quoting.Quote(word);
 }

@@ -11,6 +11,9 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
 
     public override string Accepts => "a water of the crew; its owner adds one with /crew setup water:\"name\"";
 
+    public override string AcceptedFrom(Caller caller) =>
+        caller.Waters.Count > 0 ? $"a water of the crew: {Listing.Of([.. caller.Waters.Select(water => water.Name)])}" : Accepts;
+
     public override bool CanSuggest => true;
 
     public override Reading<WaterRules> Read(string text, CrewUnits units) => _known.Read(text, units);
@@ -28,9 +31,9 @@ public sealed class WaterReader(RecordSet<WaterRules> known) : OptionReader<Wate
             return laid;
         }
 
-        var nearest = Nearest.To(text, caller.Waters.SelectMany(NamesOf).Concat(known.Select(water => water.Name)), NearestShown);
-        var offer = nearest.Count > 0 ? $" Nearest: {string.Join(", ", nearest)}." : "";
-        return new Misread($"{Quoting.Quote(text)} is no water of this crew.{offer} Its owner adds one with /crew setup water:\"name\".");
+        var names = caller.Waters.Concat(known).ToList();
+        var offer = Nearest.Offer(text, names.SelectMany(NamesOf), NearestShown, names.Count > 0 ? $"It has {Listing.Of([.. names.Select(water => water.Name)])}." : "");
+        return new Misread($"{Quoting.Quote(text)} is no water of this crew.{(offer.Length > 0 ? " " : "")}{offer} Its owner adds one with /crew setup water:\"name\".");
     }
 
     public override IEnumerable<string> Suggest(string begun) => _known.Suggest(begun);

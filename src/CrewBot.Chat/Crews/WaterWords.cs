@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
@@ -5,18 +6,18 @@ using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Crews;
 
-/// <summary>Says what a crew knows of a water. Whatever nobody has read is "check".</summary>
+/// <summary>Says what a crew knows of a water. Whatever nobody has read is to be checked.</summary>
 internal static class WaterWords
 {
     private const string Unknown = "check";
     private const int MostSpecies = 3;
 
-    /// <summary>Its rules about tackle, its spots, and its sizes and limits, species by species.</summary>
+    /// <summary>Its rules about tackle, its spots and where it lies, and its sizes and limits, species by species.</summary>
     public static IEnumerable<string> Lines(Water water, TradeKnowledge knowledge)
     {
-        var known = RulesOfWater.All.Select(rule => Tackle(rule, water.Rules.FirstOrDefault(stored => stored.Rule == rule)));
         var spots = water.Spots.Count > 0 ? $" Spots: {string.Join(", ", water.Spots.Select(spot => spot.Name))}." : "";
-        yield return $"{water.Name}: {string.Join(", ", known)}.{spots}";
+        var place = water.At is { } at ? string.Create(CultureInfo.InvariantCulture, $" Lies at {at.Latitude:0.##}, {at.Longitude:0.##}.") : "";
+        yield return $"{water.Name}: {Tackle(water)}{spots}{place}";
         var species = knowledge.Species
             .Where(fish => water.Rules.Any(rule => RulesOfWater.Keeping.Any(what => rule.Rule == RulesOfWater.OfSpecies(what, fish.Key))))
             .ToList();
@@ -31,8 +32,19 @@ internal static class WaterWords
         }
     }
 
-    private static string Tackle(string rule, WaterRule? stored) =>
-        stored is null ? $"{rule}: {Unknown}" : $"{rule} {stored.Value} ({stored.Reference})";
+    private static string Tackle(Water water)
+    {
+        var known = RulesOfWater.All.SelectMany(rule => water.Rules.Where(stored => stored.Rule == rule)).ToList();
+        var unknown = RulesOfWater.All.Except(known.Select(stored => stored.Rule)).ToList();
+        var said = string.Join(", ", known.Select(stored => $"{stored.Rule} {stored.Value} ({stored.Reference})"));
+        var check = $"check your regulations on {string.Join(", ", unknown)}: not filled in.";
+        return (known, unknown) switch
+        {
+            (_, []) => $"{said}.",
+            ([], _) => check,
+            _ => $"{said}; {check}",
+        };
+    }
 
     private static string Keeping(KeepRule rule, Species species)
     {

@@ -6,6 +6,7 @@ namespace CrewBot.Chat.Crews;
 public sealed class ZoneReader : OptionReader<TimeZoneInfo>
 {
     private const int MostSuggested = 25;
+    private const int NearestShown = 3;
 
     public override string Accepts => "a time zone, such as America/Winnipeg or UTC";
 
@@ -17,12 +18,17 @@ public sealed class ZoneReader : OptionReader<TimeZoneInfo>
             return zone;
         }
 
-        var nearest = Nearest.To(name, TimeZoneInfo.GetSystemTimeZones().Select(known => known.Id), 3);
-        return new Misread($"{Quoting.Quote(text)} is no time zone. Nearest: {string.Join(", ", nearest)}.");
+        // A city alone is a part of its zone's name; "toronot" is near one.
+        var offered = Suggest(name).ToList() is [_, ..] holding ? holding : [.. Nearest.Near(name, Known.Select(CityOf)).SelectMany(Suggest)];
+        var offer = offered.Count > 0 ? $"Nearest: {string.Join(", ", offered.Distinct().Take(NearestShown))}." : $"Give {Accepts}.";
+        return new Misread($"{Quoting.Quote(text)} is no time zone. {offer}");
     }
 
-    public override IEnumerable<string> Suggest(string begun) => TimeZoneInfo.GetSystemTimeZones()
-        .Select(zone => zone.Id)
+    public override IEnumerable<string> Suggest(string begun) => Known
         .Where(id => id.Contains(begun, StringComparison.OrdinalIgnoreCase))
         .Take(MostSuggested);
+
+    private static IEnumerable<string> Known => TimeZoneInfo.GetSystemTimeZones().Select(zone => zone.Id);
+
+    private static string CityOf(string id) => id[(id.LastIndexOf('/') + 1)..];
 }

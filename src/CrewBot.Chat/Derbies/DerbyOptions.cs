@@ -110,7 +110,7 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
     public CommandOption<string> NewTeam { get; } = CommandOption.Required("team", "The team to fish for", new NameReader("a team's name, such as North"));
 
     public CommandOption<int> Catch { get; } = CommandOption.Optional(
-        "catch", "A fish of your log, if not the last", new WholeNumberReader(1, int.MaxValue));
+        "catch", "A fish of your log, if not the last", new WholeNumberReader(1, int.MaxValue, "a number that /catch list shows, such as 12"));
 
     public CommandOption<int> Entry { get; } = CommandOption.Required("entry", "The entry's number, as its message shows it", new WholeNumberReader(1, MostNumber));
 

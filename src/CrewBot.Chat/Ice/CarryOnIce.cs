@@ -15,7 +15,7 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         "ice carry", "What a load asks of the ice, beside what was measured at that spot today",
         "/ice carry water:\"Loon Basin\" spot:\"north bay\" people:6 shelter:cabin stay:1h warmest:20F",
         [
-            options.Water, options.Spot, options.People, options.Shelter, options.Machine, options.Weight, options.Stay, options.Warmest,
+            options.WaterSaid, options.Spot, options.People, options.Shelter, options.Machine, options.Weight, options.Stay, options.Warmest,
             options.FreezingSince, options.Air, options.Permitted,
         ])
     {
@@ -27,8 +27,14 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
 
     private async Task<Reply> CarryAsync(Request request, CrewSession session)
     {
-        var (water, spot) = (request.Get(options.Water).Name, request.GetOr(options.Spot, null!));
-        if (StayOffPlace.In(water, spot) is { } word)
+        var meant = await WaterMeant.FindAsync(session, request, options);
+        return meant.Fault is { } fault ? Reply.Refuse(fault) : await CarryAsync(request, session, meant.Value!);
+    }
+
+    private async Task<Reply> CarryAsync(Request request, CrewSession session, WaterMeant water)
+    {
+        var spot = request.GetOr(options.Spot, null!);
+        if (StayOffPlace.In(water.Name, spot) is { } word)
         {
             return new Reply
             {
@@ -51,10 +57,10 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
 
         var rules = await IceRules.ReadAsync(session);
         var requirement = Requirement.For(load, rules.Authority, rules.Figures, request.GetOr(options.Permitted, false), air, request.At);
-        var standing = await new WaterRepository(session).FindAsync(water) is { } id
+        var standing = await new WaterRepository(session).FindAsync(water.Name) is { } id
             ? await IcePicture.StandingAsync(session, id, spot, air, request.At)
             : CombinedReports.At([], spot, air, request.At);
-        return AnswerOf(request, load, CarryAnswer.Of(requirement, standing), spot is null ? water : $"{water}, {spot}");
+        return AnswerOf(request, load, CarryAnswer.Of(requirement, standing), water);
     }
 
     private AirSince AirOf(Request request) => new(
@@ -62,18 +68,18 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         request.TryGet(options.FreezingSince, out var since) ? since.From(request.At, request.Caller.Zone) : null,
         request.TryGet(options.Air, out var present) ? present : null);
 
-    private Reply AnswerOf(Request request, IceLoad load, CarryAnswer answer, string place)
+    private Reply AnswerOf(Request request, IceLoad load, CarryAnswer answer, WaterMeant water)
     {
         var (requirement, standing) = (answer.Requirement, answer.Standing);
         var isBad = answer.Verdict is CarryVerdict.StayOff or CarryVerdict.LessThanRequired;
         return new Reply
         {
-            Headline = $"{place}: {VerdictOf(request, answer)}",
+            Headline = $"{water.Name}{(request.TryGet(options.Spot, out var spot) ? $", {spot}" : "")}: {VerdictOf(request, answer)}",
             Lines =
             [
                 .. IceLoadRead.NeedsNoWeight(request, options) ? (string[])[] : [$"The load: {request.Show.Fish(load.Total)}{(load.Stands ? ", standing in one place" : "")}."],
                 .. standing.Blocking.Count > 0 ? BadNewsLines(request, standing) : FigureLines(request, answer),
-                .. Understanding.Of(request, AssumedIn(request, load)),
+                .. Understanding.Of(request, AssumedIn(request, load, water)),
             ],
             Figures = IceLoadRead.NeedsNoWeight(request, options) ? [] : [.. FiguresOf(load, answer)],
             Reasons = standing.Blocking.Count > 0 ? [] : [.. requirement.Figures.Select(figure => $"{IceShow.Required(figure.Thickness, request.Units)}: {RuleOf(request, figure)}.")],
@@ -82,18 +88,19 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
                 .. load.IsRoadVehicle ? (string[])[IceCautions.Vehicle] : load.Stands ? [IceCautions.Crowd] : [],
                 .. IceCautions.Of(isBad),
             ],
-            Actions = [.. standing.AsksAirSince is { } measured ? AirButtons(request, measured) : [], .. ReplyAction.WhyAndShare(request)],
+            Actions = [.. standing.AsksAirSince is { } measured ? AirButtons(request, water, measured) : [], .. ReplyAction.WhyAndShare(request)],
         };
     }
 
     // What keeps most answers back is said with one press.
-    private IEnumerable<ReplyAction> AirButtons(Request request, DateTimeOffset measured)
+    private IEnumerable<ReplyAction> AirButtons(Request request, WaterMeant water, DateTimeOffset measured)
     {
+        var asked = new Dictionary<string, string>(request.Written) { [options.WaterSaid.Name] = water.Name };
         ReplyAction Since(string label, string since) => new(
-            label, ActionKind.Run, request.Path, new Dictionary<string, string>(request.Written) { [options.FreezingSince.Name] = since });
+            label, ActionKind.Run, request.Path, new Dictionary<string, string>(asked) { [options.FreezingSince.Name] = since });
         yield return Since("Froze the last 24 h", "24h ago");
         yield return Since("Froze since measured", measured.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
-        yield return ReplyAction.Form("Other air", request.Path, request.Written, options.FreezingSince, options.Warmest, options.Air);
+        yield return ReplyAction.Form("Other air", request.Path, asked, options.FreezingSince, options.Warmest, options.Air);
     }
 
     private static string VerdictOf(Request request, CarryAnswer answer) => answer.Verdict switch
@@ -140,9 +147,9 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             ? $"; {holes} holes from {IceShow.Measured(spread.Least, request.Units)} to {IceShow.Measured(spread.Most, request.Units)}"
             : "";
 
-    private List<string> AssumedIn(Request request, IceLoad load)
+    private List<string> AssumedIn(Request request, IceLoad load, WaterMeant water)
     {
-        List<string> assumed = [];
+        List<string> assumed = water.Because is { } because ? [because] : [];
         if (!request.Has(options.People))
         {
             assumed.Add("one person");

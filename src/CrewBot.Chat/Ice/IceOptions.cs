@@ -90,12 +90,12 @@ public sealed class IceOptions(TradeKnowledge knowledge)
         "when", "When it was measured; unknown, if you leave it out", new MomentReader());
 
     public CommandOption<int> Number { get; } = CommandOption.Required(
-        "report", "The report's number", new WholeNumberReader(1, int.MaxValue));
+        "report", "The report's number", new WholeNumberReader(1, int.MaxValue, "a number that /ice board shows, such as 12"));
 
     public CommandOption<string> Reason { get; } = CommandOption.Required("reason", "Why", new NoteReader(LongestReason));
 
     public CommandOption<int> With { get; } = CommandOption.Required(
-        "measured", "The number of the new measurement", new WholeNumberReader(1, int.MaxValue));
+        "measured", "The number of the new measurement", new WholeNumberReader(1, int.MaxValue, "a number that /ice board shows, such as 12"));
 
     public CommandOption<WaterRules> WaterSaid { get; } = CommandOption.Optional("water", "Which water", new WaterReader(knowledge.Waters));
 

@@ -16,7 +16,7 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     private const int MostClosedNamed = 3;
 
     public CommandInfo Info { get; } = new(
-        "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.Water])
+        "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.WaterSaid])
     {
         FromAnywhere = true,
     };
@@ -26,7 +26,19 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
 
     private async Task<Reply> ShowAsync(Request request, CrewSession session)
     {
-        var water = request.Get(options.Water).Name;
+        var meant = await WaterMeant.FindAsync(session, request, options);
+        if (meant.Fault is { } fault)
+        {
+            return Reply.Refuse(fault);
+        }
+
+        var (water, because) = meant.Value!;
+        var reply = await OfWaterAsync(request, session, water);
+        return because is null ? reply : reply with { Lines = [.. reply.Lines, .. Understanding.Of(request, [because])] };
+    }
+
+    private static async Task<Reply> OfWaterAsync(Request request, CrewSession session, string water)
+    {
         if (await new WaterRepository(session).FindAsync(water) is { } id
             && await IceBoard.ReadAsync(session, id, water, MostPictured, request.At) is { IsEmpty: false } board)
         {

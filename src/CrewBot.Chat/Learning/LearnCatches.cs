@@ -32,7 +32,7 @@ public sealed class LearnCatches(LearnOptions options, TradeKnowledge knowledge,
         Mood? mood = request.TryGet(options.Mood, out var said) ? said : null;
         var species = named ?? record.Log.Species.Where(knowledge.Species.Has).Select(key => knowledge.Species[key]).FirstOrDefault();
         return species is null
-            ? Reply.Refuse($"No fish in counted line-hours for {Words(period, water)}. /lines down and /lines up count them; fish logged in between make the rates.")
+            ? Reply.Refuse($"No fish in counted line-hours for {Words(period, water)}. /lines down and /lines up count them; fish logged in between make the rates.{(period == Period.All ? "" : " span:all looks at the whole log.")}")
             : new LearnAnswer(request, knowledge, record, species, by, mood, Words(period, water), !request.Has(options.Species)).Give();
     }
 

@@ -18,14 +18,21 @@ public sealed class LineSpecReader(TradeKnowledge knowledge, bool needsTest) : O
 
     public override string Accepts => "material and test or diameter, such as braid 6lb or nylon 0.18mm";
 
+    private IEnumerable<string> Names => knowledge.Lines.Select(line => line.Name);
+
     public override Reading<LineSpec> Read(string text, CrewUnits units)
     {
         var parts = SpokenParts.Of(text);
+        if (parts.Words.FirstOrDefault(word => NumberText.Split(word) is { After: "" }) is { } bare)
+        {
+            return new Misread($"{Quoting.Quote(bare)} has no unit. Give {Accepts}.");
+        }
+
         if (!knowledge.Lines.TryFind(string.Join(' ', parts.Words), out var material))
         {
             return new Misread(parts.Words.Count == 0
                 ? $"{Quoting.Quote(text)} names no material. Give {Accepts}."
-                : $"{Quoting.Quote(string.Join(' ', parts.Words))} is no line I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', parts.Words), knowledge.Lines.Select(line => line.Name), 3))}.");
+                : $"{Quoting.Quote(string.Join(' ', parts.Words))} is no line I know. {Nearest.Offer(string.Join(' ', parts.Words), Names, 3, $"There is {string.Join(", ", Names)}.")}");
         }
 
         Force? test = null;

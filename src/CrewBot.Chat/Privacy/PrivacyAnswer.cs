@@ -22,7 +22,7 @@ internal static class PrivacyAnswer
         Headline = $"What this crew's log holds on {request.Caller.Name}",
         Lines =
         [
-            $"Your name, platform id, role and units, in one place. {Counts(held)}.",
+            $"Your name, platform id, role and units, in one place. Besides, {Counts(held)}.",
             "The crew sees your name and your fish. Spots are shown within the crew alone, coordinates of a water to two decimals.",
             Answers,
             Elsewhere,

@@ -14,9 +14,9 @@ internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero 
 
     private static readonly FrozenDictionary<string, UnitWord> Known = Spellings().ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>Finds a unit by any of its spellings; null when there is none.</summary>
+    /// <summary>Finds a unit by any of its spellings, spaces and hyphens apart: "10-lb test"; null when there is none.</summary>
     public static UnitWord? Find(string spelling) =>
-        Known.GetValueOrDefault(spelling.Trim().TrimEnd('.').ToLowerInvariant().Replace(" ", "", StringComparison.Ordinal));
+        Known.GetValueOrDefault(spelling.Trim().TrimEnd('.').ToLowerInvariant().Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal));
 
     public double ToBase(double number) => Zero + (number * Factor);
 
@@ -34,7 +34,7 @@ internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero 
             (new(Dimension.Weight, 0.001), ["g", "gr", "gram", "grams", "gramme", "grammes"]),
             (new(Dimension.Weight, 1), ["kg", "kilo", "kilos", "kilogram", "kilograms"]),
             (new(Dimension.Weight, Pound / 16), ["oz", "ounce", "ounces"]),
-            (new(Dimension.Weight, Pound), ["lb", "lbs", "pound", "pounds", "#", "lbtest"]),
+            (new(Dimension.Weight, Pound), ["lb", "lbs", "pound", "pounds", "#", "lbtest", "lbstest", "poundtest", "#test"]),
             (new(Dimension.Temperature, 1), ["c", "°c", "degc", "celsius"]),
             (new(Dimension.Temperature, 5.0 / 9, -160.0 / 9), ["f", "°f", "degf", "fahrenheit"]),
             (new(Dimension.Speed, 1), ["m/s", "mps"]),

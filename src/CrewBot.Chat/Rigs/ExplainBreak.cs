@@ -104,7 +104,7 @@ public sealed class ExplainBreak(TradeKnowledge knowledge, CrewBook book) : ICom
         var logged = like == 1 ? $"Logged as break-off {number}: the first such of your crew." : $"Logged as break-off {number}: your crew has seen {like} such.";
         if (knot is null || line is null || !request.Has(_pull))
         {
-            return Logged(Answer(request, sign, KnotMayPart(sign.Place) ? [$"{logged} With knot:, line: and pull: it tells what your knots hold."] : [logged], [RigFigures.LikeBreaks.Of(like)]), number);
+            return Logged(Answer(request, sign, KnotMayPart(sign.Place) ? [$"{logged} Give knot, line and pull too, and such entries tell what your knots hold."] : [logged], [RigFigures.LikeBreaks.Of(like)]), number);
         }
 
         var crew = new CrewKnots(await breaks.MeasuredAsync());

@@ -30,7 +30,7 @@ public sealed class LureReader(TradeKnowledge knowledge) : OptionReader<Lure>
         var material = Take(words, knowledge.LureMaterials);
         return Find(string.Join(' ', words)) is { } presentation
             ? new Lure(presentation, weight.Value, material ?? knowledge.LureMaterials[presentation.Materials[0]])
-            : new Misread($"{Quoting.Quote(string.Join(' ', words))} is no lure I know. Nearest: {string.Join(", ", Nearest.To(string.Join(' ', words), knowledge.Presentations.Select(known => known.Name), 3))}.");
+            : new Misread($"{Quoting.Quote(string.Join(' ', words))} is no lure I know. {Nearest.Offer(string.Join(' ', words), knowledge.Presentations.Select(known => known.Name), 3, $"Give {Accepts}.")}");
     }
 
     // A shop sells a sinker or a split shot, not a way of fishing.

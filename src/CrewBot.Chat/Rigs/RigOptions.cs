@@ -12,6 +12,9 @@ public sealed class RigOptions(TradeKnowledge knowledge)
     /// <summary>The most lines anyone is asked to plan for.</summary>
     public const int MostLines = 10;
 
+    /// <summary>The most holes a crew is spread over.</summary>
+    public const int MostHoles = 40;
+
     public CommandOption<string> Ask { get; } = CommandOption.Optional(
         "ask", "All of it in your own words: walleye 24ft negative in the open -12C",
         new FreeTextReader("a few words, such as walleye 24ft negative"));
@@ -60,6 +63,9 @@ public sealed class RigOptions(TradeKnowledge knowledge)
 
     public CommandOption<bool> From { get; } = CommandOption.Optional(
         "from", "Plan with what your box holds and nothing else, and name what to buy next", new ChoiceReader<bool>([("box", true)]));
+
+    public CommandOption<int> Holes { get; } = CommandOption.Optional(
+        "holes", "How many holes the crew fishes", new WholeNumberReader(1, MostHoles));
 
     /// <summary>Everything that describes a rig to plan.</summary>
     public IReadOnlyList<CommandOption> ForPlanning =>

@@ -20,7 +20,8 @@ public sealed class RigShorthand : Shorthand
         "a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it",
         "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we",
         "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have",
-        "out", "here", "now", "today", "anyone", "know", "bait",
+        "out", "here", "now", "today", "anyone", "know", "bait", "dusk", "dawn", "sunset", "sunrise", "morning", "evening",
+        "night", "tonight", "after", "dark", "line", "lure", "hook",
     ];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
@@ -35,15 +36,19 @@ public sealed class RigShorthand : Shorthand
     private readonly Dictionary<string, string> _species;
     private readonly Dictionary<string, string> _moods = MoodWords.Reader.Words.ToDictionary(RecordSet.Plain);
     private readonly Dictionary<string, string> _without;
+    private readonly Dictionary<string, string> _lines;
+    private readonly TipUp _tipUp;
 
     public RigShorthand(RigOptions options, TradeKnowledge knowledge)
     {
         _options = options;
         _species = WordMatch.WordsOf(knowledge.Species);
+        _lines = WordMatch.WordsOf(knowledge.Lines);
+        _tipUp = new TipUp(knowledge, options.Species, options.Presentation);
         _vocabularies =
         [
             (options.Species, _species),
-            (options.Presentation, WordMatch.WordsOf(knowledge.Presentations)),
+            (options.Presentation, _tipUp.Presentations),
             (options.Mood, _moods),
             (options.Size, RigOptions.Sizes.Words.ToDictionary(word => word)),
             (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
@@ -71,6 +76,7 @@ public sealed class RigShorthand : Shorthand
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? CountedRods(said, at, heard)
+                ?? LineWithTest(said, at, missed)
                 ?? Quantity(said, at, heard, missed)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Filler(said[at])
@@ -78,6 +84,7 @@ public sealed class RigShorthand : Shorthand
                 ?? Missed(said[at], missed);
         }
 
+        _tipUp.Settle(heard);
         AddList(heard, _options.AlsoThere, also);
         AddList(heard, _options.Without, without);
         return new Expansion(heard, missed);
@@ -114,6 +121,33 @@ public sealed class RigShorthand : Shorthand
 
         heard.Add(new(_options.Lines.Name, count.ToString(CultureInfo.InvariantCulture)));
         return 2;
+    }
+
+    // A plan chooses the line: one that somebody names, in either order, is one thing that it does not heed.
+    private int? LineWithTest(string[] said, int at, List<string> missed)
+    {
+        var count = TestAt(said, at) is { } test
+            ? test + WordMatch.Longest(said, at + test, _lines)?.Words
+            : WordMatch.Longest(said, at, _lines) is { } line ? line.Words + TestAt(said, at + line.Words) : null;
+        if (count is { } words)
+        {
+            missed.Add(string.Join(' ', said[at..(at + words)]));
+        }
+
+        return count;
+    }
+
+    private static int? TestAt(string[] said, int at)
+    {
+        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        {
+            if (NumberText.Split(string.Join(' ', said[at..(at + count)])) is { } split && UnitWord.Find(split.After) is { Dimension: Dimension.Weight })
+            {
+                return count;
+            }
+        }
+
+        return null;
     }
 
     private int? AlsoThere(string[] said, int at, List<string> also)
@@ -155,6 +189,12 @@ public sealed class RigShorthand : Shorthand
             if (Rods.Contains(split.After))
             {
                 heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
+                return count;
+            }
+
+            if (split.After == "holes")
+            {
+                heard.Add(new(_options.Holes.Name, text.Split(' ')[0]));
                 return count;
             }
 

@@ -6,23 +6,19 @@ namespace CrewBot.Chat.Rigs;
 /// <summary>Answers <c>/rig spread</c>: a job for every hole of a crew, and what the others do after a hit.</summary>
 public sealed class SpreadCrew : ICommandHandler
 {
-    private const int MostHoles = 40;
-
     private readonly RigOptions _options;
     private readonly RigPlanner _planner;
     private readonly RigSpread _spread;
-    private readonly CommandOption<int> _holes;
     private readonly CommandOption<int> _hit;
 
     public SpreadCrew(RigOptions options, RigShorthand shorthand, RigPlanner planner, RigSpread spread)
     {
         (_options, _planner, _spread) = (options, planner, spread);
-        _holes = CommandOption.Optional("holes", "How many holes the crew fishes", new WholeNumberReader(1, MostHoles));
-        _hit = CommandOption.Optional("hit", "Number of the hole that had a hit", new WholeNumberReader(1, MostHoles));
+        _hit = CommandOption.Optional("hit", "Number of the hole that had a hit", new WholeNumberReader(1, RigOptions.MostHoles));
         Info = new(
             "rig spread", "Give each hole of the crew a job, so that together you cover mood, depth and presentation",
             "/rig spread species:walleye depth:24ft holes:6",
-            [.. options.ForPlanning.Where(option => option != options.Presentation && option != options.Step && option != options.Lines), _holes, _hit])
+            [.. options.ForPlanning.Where(option => option != options.Presentation && option != options.Step && option != options.Lines), options.Holes, _hit])
         {
             NeedsNoCrew = true,
             Shorthand = shorthand,
@@ -37,8 +33,8 @@ public sealed class SpreadCrew : ICommandHandler
     {
         var question = RigQuestion.From(request, _options);
         var assumed = question.Assumed.Where(named => named != "one line").ToList();
-        var holes = request.GetOr(_holes, 4);
-        if (!request.Has(_holes))
+        var holes = request.GetOr(_options.Holes, 4);
+        if (!request.Has(_options.Holes))
         {
             assumed.Add("4 holes");
         }
@@ -67,7 +63,7 @@ public sealed class SpreadCrew : ICommandHandler
             .ToList();
         lines.Add(hit > 0
             ? $"Hole {hit} keeps on as it is; one caller keeps calling, set lines stay."
-            : "Report a hit with hit: and the hole's number, and the others get a change.");
+            : "A hit? Ask again with the number of its hole, such as hit:3, and the others get a change.");
         lines.AddRange(Understanding.Of(request, assumed));
         return new Reply
         {

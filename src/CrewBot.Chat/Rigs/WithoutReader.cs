@@ -34,7 +34,7 @@ public sealed class WithoutReader : OptionReader<IReadOnlySet<string>>
         {
             if (!_keys.TryGetValue(part, out var keys))
             {
-                return new Misread($"{Quoting.Quote(part)} is not known. Nearest: {string.Join(", ", Nearest.To(part, Words, 3))}.");
+                return new Misread($"{Quoting.Quote(part)} is not known. {Nearest.Offer(part, Words, 3, $"Give {Accepts}.")}");
             }
 
             without.UnionWith(keys);

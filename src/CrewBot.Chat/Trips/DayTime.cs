@@ -53,6 +53,10 @@ public sealed record DayTime(DateOnly? Date, DayOfWeek? Weekday, int? DaysAhead,
     public static string Hour(DateTimeOffset instant, TimeZoneInfo zone) =>
         TimeZoneInfo.ConvertTime(instant, zone).ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A time to come as it is said now: "17:00", and with its day where that is not today.</summary>
+    public static string Say(DateTimeOffset instant, DateTimeOffset now, TimeZoneInfo zone) =>
+        TimeZoneInfo.ConvertTime(instant, zone).Date == TimeZoneInfo.ConvertTime(now, zone).Date ? Hour(instant, zone) : Show(instant, zone);
+
     private DateTimeOffset At(DateOnly day, TimeZoneInfo zone)
     {
         var local = day.ToDateTime(Clock);

@@ -1,9 +1,10 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Trips;
 
-/// <summary>Reads "07:00", "tomorrow 07:00", "saturday 7:00", "2027-01-16 07:00".</summary>
+/// <summary>Reads "07:00", "tomorrow 7am", "saturday 7:00", "2027-01-16 07:00".</summary>
 public sealed class DayTimeReader : OptionReader<DayTime>
 {
     private const int ShortestDay = 3;
@@ -13,14 +14,13 @@ public sealed class DayTimeReader : OptionReader<DayTime>
     public override Reading<DayTime> Read(string text, CrewUnits units)
     {
         var words = text.ToLowerInvariant().Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length is 1 or 2
-            && TimeOnly.TryParseExact(words[^1], ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock)
-            && (words.Length == 1 ? new DayTime(null, null, null, clock) : Day(words[0], clock)) is { } read)
+        var read = ClockText.EndOf(words) switch
         {
-            return read;
-        }
-
-        return new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
+            ([], var clock) => new DayTime(null, null, null, clock),
+            ([var day], var clock) => Day(day, clock),
+            _ => null,
+        };
+        return read is null ? new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.") : read;
     }
 
     private static DayTime? Day(string word, TimeOnly clock)

@@ -38,7 +38,7 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
         var missing = scene.Missing.Where(need => need.Rule.IsSafety).Select(TripCard.Missing).ToList();
         return TripParties.Change(scene, party with { OutAt = request.At, DueBack = back, BackAt = null, Spot = request.GetOr(options.Spot, null!) }, changed => new Reply
         {
-            Headline = $"{TripParties.Named(changed, party)} on the ice, back by {DayTime.Hour(back, request.Caller.Zone)}",
+            Headline = $"{TripParties.Named(changed, party)} on the ice, back by {DayTime.Say(back, request.At, request.Caller.Zone)}",
             Lines =
             [
                 $"Overdue {TripRules.Grace.TotalMinutes:0} min later: {TripWords.WhoIsTold(changed.Contacts)}. /trip back ends it, /trip late by:+1h moves it.",

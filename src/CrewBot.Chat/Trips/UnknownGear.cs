@@ -10,10 +10,10 @@ internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
 
     public Reply Of(TripScene scene, string name)
     {
-        var nearest = Nearest.To(name, knowledge.Gear.Select(kind => kind.Name), NearestShown);
+        var nearest = Nearest.Near(name, knowledge.Gear.Select(kind => kind.Name)).Take(NearestShown).ToList();
         var own = With(TripCard.Options(scene), options.Item, name);
         return Reply.Refuse(
-            $"{Quoting.Quote(name)} is not known. Nearest: {string.Join(", ", nearest)}. Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.") with
+            $"{Quoting.Quote(name)} is not known.{(nearest.Count > 0 ? $" Nearest: {string.Join(", ", nearest)}." : "")} Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.") with
         {
             Actions =
             [

@@ -28,6 +28,17 @@ public sealed record RelativeWeight(Ratio Share)
     public static RelativeWeight? Of(Species species, Length total, Mass weight) =>
         Of(StandardWeight.Of(species, total), weight);
 
+    /// <summary>Compares a weighed fish with its standard weight, quickly enough for every fish of a log.</summary>
+    /// <inheritdoc cref="Of(Species, Length, Mass)"/>
+    public static RelativeWeight? Of(Species species, ExactLength total, ExactMass weight)
+    {
+        var millimetres = ValidRange.Positive(total.Nanometres / 1e6, "mm", nameof(total));
+        var grams = ValidRange.Positive(weight.Nanograms / 1e9, "g", nameof(weight));
+        return species.StandardWeight is { } equation && total.Nanometres >= ExactLength.NanometresOf(equation.MinimumLength)
+            ? new RelativeWeight(Ratio.FromDecimalFractions(grams / StandardWeight.Grams(equation, millimetres)))
+            : null;
+    }
+
     /// <summary>Compares a weighed fish with a standard weight.</summary>
     /// <param name="standard">The standard weight.</param>
     /// <param name="weight">Weight on a scale, above 0.</param>

@@ -44,7 +44,9 @@ public sealed record StandardWeight(StandardWeightStatus Status, Mass? Weight, F
                 StandardWeightStatus.BelowMinimumLength, null, $"no standard weight below {equation.MinimumLength:gap}");
         }
 
-        var grams = Math.Pow(10, equation.Intercept + (equation.Slope * Math.Log10(millimetres)));
-        return new(StandardWeightStatus.Computed, Mass.FromGrams(grams), null);
+        return new(StandardWeightStatus.Computed, Mass.FromGrams(Grams(equation, millimetres)), null);
     }
+
+    internal static double Grams(StandardWeightEquation equation, double millimetres) =>
+        Math.Pow(10, equation.Intercept + (equation.Slope * Math.Log10(millimetres)));
 }

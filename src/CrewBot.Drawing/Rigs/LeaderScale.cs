@@ -28,5 +28,11 @@ internal sealed record LeaderScale(double PixelsPerMetre, RulerUnit Unit)
     /// <summary>From one mark of a ruler to the next.</summary>
     public float StepPixels => Pixels(Unit == RulerUnit.Inches ? Length.FromInches(6) : Length.FromCentimeters(10));
 
+    /// <summary>What the marks count.</summary>
+    public string UnitName => Unit == RulerUnit.Inches ? "in" : "cm";
+
+    /// <summary>The number at a mark so many pixels down, in whole units.</summary>
+    public int NumberAt(float pixels) => (int)Math.Round(pixels / PixelsPerMetre * (Unit == RulerUnit.Inches ? Length.FromMeters(1).Inches : 100));
+
     public float Pixels(Length length) => (float)(length.Meters * PixelsPerMetre);
 }

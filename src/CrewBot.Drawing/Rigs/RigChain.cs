@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Core.Pictures;
 using CrewBot.Drawing.Fonts;
 using CrewBot.Drawing.Inks;
@@ -16,6 +17,8 @@ internal sealed class RigChain(Sheet sheet, LureScale lures, LeaderScale leaders
     private const float RulerX = 4;
     private const float RowGap = 20;
     private const float ShortestRow = 60;
+    private const float MarkLabelX = 20;
+    private const float MarkHeight = Sheet.SmallText * Lettering.LineHeight;
     private const float OverLure = 40; // the ruler's label stands there
 
     private readonly float _x = left + LineX;
@@ -168,17 +171,31 @@ internal sealed class RigChain(Sheet sheet, LureScale lures, LeaderScale leaders
         sheet.Write($"{units} {lures.UnitName}", left, start - OverLure + 1, LineX - 6, Sheet.SmallText, Weight.Regular, Ink.Quiet);
     }
 
+    // Its unit stands where zero is, and a number at every mark that has room for one.
     private void Bracket(float middle, Length length)
     {
         var pixels = leaders.Pixels(length);
         var (x, from, to) = (left + RulerX, middle - (pixels / 2), middle + (pixels / 2));
         sheet.Stroke(x, from, x, to, 2.5f, Ink.Quiet);
+        Mark(from, 14, leaders.UnitName);
+        Mark(to, 14, Number(pixels));
+        var lettered = from;
         for (var y = from + leaders.StepPixels; y < to - 3; y += leaders.StepPixels)
         {
-            sheet.Stroke(x, y, x + 8, y, 2.5f, Ink.Quiet);
+            var hasRoom = Math.Min(y - lettered, to - y) >= MarkHeight;
+            lettered = hasRoom ? y : lettered;
+            Mark(y, 8, hasRoom ? Number(y - from) : null);
         }
 
-        sheet.Stroke(x, from, x + 14, from, 2.5f, Ink.Quiet);
-        sheet.Stroke(x, to, x + 14, to, 2.5f, Ink.Quiet);
+        void Mark(float y, float wide, string? label)
+        {
+            sheet.Stroke(x, y, x + wide, y, 2.5f, Ink.Quiet);
+            if (label is not null)
+            {
+                sheet.Write(label, x + MarkLabelX, y - (MarkHeight / 2), LineX - RulerX - MarkLabelX, Sheet.SmallText, Weight.Regular, Ink.Quiet);
+            }
+        }
+
+        string Number(float down) => leaders.NumberAt(down).ToString(CultureInfo.InvariantCulture);
     }
 }

@@ -1,7 +1,7 @@
 using System.Data.Common;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
-using UnitsNet;
+using UnitsNet.Units;
 
 namespace CrewBot.Storage.Catches;
 
@@ -41,11 +41,13 @@ public sealed class TallyRepository(CrewSession session)
         HAVING COUNT(*) > 0
         """;
 
+    // Added up here: reading every season of every angler takes longer. The key brings seasons in turn and MAX keeps the first of
+    // equals, so that of two fish as long the earlier stands.
     private const string OfSeasonOfFish = """
-        SELECT member_id, species, fish, total_nm, longest_nm, longest
+        SELECT member_id, species, SUM(fish) AS fish, SUM(total_nm) AS total_nm, MAX(longest_nm) AS longest_nm, longest
         FROM catch_tally
         WHERE crew_id = @CrewId AND (@Season IS NULL OR season = @Season)
-        ORDER BY species, season
+        GROUP BY species, member_id
         """;
 
     private const string BetweenSql = """
@@ -70,8 +72,7 @@ public sealed class TallyRepository(CrewSession session)
     public async Task<IReadOnlyList<CatchTally>> OfSeasonAsync(int? season)
     {
         var names = await NamesAsync();
-        var tallies = await session.ReadAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
-        return season is null ? Together(tallies) : tallies;
+        return await session.ReadAsync(OfSeasonOfFish, new { session.CrewId, Season = season }, row => Tally(row, names));
     }
 
     /// <summary>What everybody caught in a span of time, both ends included, in no order.</summary>
@@ -92,7 +93,7 @@ public sealed class TallyRepository(CrewSession session)
     {
         var names = await NamesAsync();
         return await SpanAsync(WeighedSql, from, to, waterId, row => new WeighedFish(
-            row.GetInt64(0), names[row.GetInt64(1)], row.GetString(2), Length.FromMillimeters(row.GetInt64(3) / 1e6), Mass.FromGrams(row.GetInt64(4) / 1e9)));
+            row.GetInt64(0), names[row.GetInt64(1)], row.GetString(2), new(row.GetInt64(3), LengthUnit.Millimeter), new(row.GetInt64(4), MassUnit.Gram)));
     }
 
     /// <summary>Counts a fish that was added.</summary>

@@ -1,4 +1,4 @@
-using UnitsNet;
+using CrewBot.Core.Fish;
 
 namespace CrewBot.Storage.Catches;
 
@@ -6,6 +6,6 @@ namespace CrewBot.Storage.Catches;
 /// <param name="Number">Its number in the log.</param>
 /// <param name="Angler">Whose it is.</param>
 /// <param name="Species">Key of the species.</param>
-/// <param name="Length">Its length.</param>
-/// <param name="Weight">What the scale said.</param>
-public sealed record WeighedFish(long Number, string Angler, string Species, Length Length, Mass Weight);
+/// <param name="Length">Its length, in millimetres.</param>
+/// <param name="Weight">What the scale said, in grams.</param>
+public sealed record WeighedFish(long Number, string Angler, string Species, ExactLength Length, ExactMass Weight);

@@ -19,6 +19,9 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
 
     private readonly SemaphoreSlim _one = new(1, 1);
 
+    // What the copies take at the most, null until it has been counted: a folder of thousands is not walked for each photo.
+    private long? _used;
+
     public async Task KeepAsync(string crew, string hash, ReadOnlyMemory<byte> photo, CancellationToken cancellationToken)
     {
         var path = PathOf(crew, hash);
@@ -30,7 +33,7 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
                 return;
             }
 
-            if (Used(folder) + photo.Length > mostBytes)
+            if (!HasRoomFor(photo.Length))
             {
                 log.LogWarning("A photo was not kept: the copies would take more than {Megabytes} MB. Raise CrewBot:PhotoMegabytes, or move old ones away.", mostBytes / Megabyte);
                 return;
@@ -38,6 +41,7 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
 
             CreateFolder(Path.GetDirectoryName(path)!);
             await WriteAsync(path, photo, cancellationToken);
+            _used += photo.Length;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -70,6 +74,17 @@ internal sealed class PhotoFolder(string folder, long mostBytes, ILogger<PhotoFo
     public static long Used(string folder) => Directory.Exists(folder)
         ? new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Sum(file => file.Length)
         : 0;
+
+    // Where it seems full it is counted anew: some may have been deleted, or moved away by hand.
+    private bool HasRoomFor(long bytes)
+    {
+        if (_used is null || _used + bytes > mostBytes)
+        {
+            _used = Used(folder);
+        }
+
+        return _used + bytes <= mostBytes;
+    }
 
     // A crew's key comes from a platform or from whoever starts the program: it names no folder as it is.
     private string PathOf(string crew, string hash) =>

@@ -27,6 +27,7 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
             RoomWord.Share => Shared(),
             RoomWord.PicturesOn => await DrawAllAsync(cancellationToken),
             RoomWord.PicturesOff => DrawNone(),
+            _ when NumberOf(said) is not null && Offers(_offering).Any() => Reply.Refuse($"The buttons under the last answer go from 1 to {Offers(_offering).Count()}."),
             _ => await AskAsync(said, id: null, at: null, cancellationToken),
         };
     }
@@ -76,8 +77,11 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
     /// <summary>Everything that can be pressed under an answer, in the order of its numbers: buttons, then the choices of lists.</summary>
     public static IEnumerable<ReplyAction> Offers(Reply reply) => reply.Actions.Concat(reply.Choices.SelectMany(list => list.Choices));
 
+    private static int? NumberOf(string said) =>
+        int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
     private ReplyAction? PressedBy(string said) =>
-        int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        NumberOf(said) is { } number
             ? Offers(_offering).ElementAtOrDefault(number - 1)
             : Offers(_offering).FirstOrDefault(action => action.Label.Equals(said, StringComparison.OrdinalIgnoreCase));
 

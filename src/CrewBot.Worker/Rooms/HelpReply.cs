@@ -27,7 +27,7 @@ internal static class HelpReply
         return topic.Count == 1 && catalog.Families.Contains(topic[0])
             ? Family(topic[0], catalog)
             : Reply.Refuse($"There is no command {Quoting.Quote(string.Join(' ', topic))}. "
-                + $"Nearest: help {Nearest.To(string.Join(' ', topic), catalog.Commands.Select(info => info.Path), 1)[0]}");
+                + (Nearest.Near(string.Join(' ', topic), catalog.Commands.Select(info => info.Path)) is [var near, ..] ? $"Nearest: help {near}" : "help lists what there is."));
     }
 
     /// <summary>Where to look for what a line of plain words may have been about, when it makes no plan.</summary>

@@ -39,6 +39,7 @@ public sealed class BoxTests : IAsyncDisposable
     [Theory]
     [InlineData("braid 6 lb")]
     [InlineData("Braid 6lb")]
+    [InlineData("6lb braid")]
     [InlineData("braid")]
     public async Task Remove_ByItsNameOrAPartThatNoOtherHas_TakesOneOut(string said)
     {

@@ -41,6 +41,15 @@ public sealed class BoardsTests
         iter: 25,
         threads: 2);
 
+    [Fact]
+    public async Task Leaders_TotalOfManyMetres_IsInMetres()
+    {
+        await using var room = new CrewRoom { Now = Now };
+        await room.WriteAsync(session => WriteAsync(session, [.. Enumerable.Repeat(new Fish("walleye", 0, 160, null, 1, false, true), 10)]));
+
+        Assert.Contains("Best total (all measured lengths together): 400 in (10.2 m), Ana.", (await room.SayAsync("catch leaders")).Lines);
+    }
+
     private static async Task CompareAsync(CrewRoom room, string options, Fish[] fish, Func<Fish, bool> counts)
     {
         var reply = await room.SayAsync($"catch leaders {options}");
@@ -67,7 +76,7 @@ public sealed class BoardsTests
         var totals = People.Select((who, at) => (who, sum: counted.Where(pair => pair.one.Angler == at).Sum(pair => pair.one.Quarters ?? 0))).ToList();
         if (totals.Max(pair => pair.sum) is var most and > 0)
         {
-            expected.Add($"Best total (all measured lengths together): {Inches(most)}, {Names(totals.Where(pair => pair.sum == most).Select(pair => pair.who))}.");
+            expected.Add($"Best total (all measured lengths together): {Total(most)}, {Names(totals.Where(pair => pair.sum == most).Select(pair => pair.who))}.");
         }
 
         Assert.Equal(expected.Order(StringComparer.Ordinal), reply.Lines.Where(line => !line.StartsWith("Best condition", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
@@ -100,6 +109,10 @@ public sealed class BoardsTests
     }
 
     private static string Inches(int quarters) => string.Create(CultureInfo.InvariantCulture, $"{quarters / 4m:0.##} in ({quarters * 0.635m:0.#} cm)");
+
+    private static string Total(int quarters) => quarters * 0.635m < 1000
+        ? Inches(quarters)
+        : string.Create(CultureInfo.InvariantCulture, $"{quarters / 4m:0.##} in ({quarters * 0.00635m:0.0} m)");
 
     private static string Names(IEnumerable<string> names)
     {

@@ -7,6 +7,16 @@ public sealed class LogCatchTests : IAsyncDisposable
     private readonly CrewRoom _room = new();
 
     [Fact]
+    public async Task Log_WeightWithoutALength_IsSaid() =>
+        Assert.Contains("8 lb (3.6 kg) on the scale.", (await _room.SayAsync("log pike 8 lbs")).Lines);
+
+    [Theory]
+    [InlineData("log walleye 20in tip-up", "Heard: species walleye, length 20in, presentation tip-up.")]
+    [InlineData("log pike 30in tip up", "Heard: species northern pike, length 30in, presentation dead bait.")]
+    public async Task Log_ATipUp_IsWhatIsSetForThatFish(string line, string heard) =>
+        Assert.Contains(heard, (await _room.SayAsync(line)).Lines);
+
+    [Fact]
     public async Task Log_WordsInAnyOrder_AreReadAsOptions()
     {
         var reply = await _room.SayAsync("log walleye 22.5in 24ft jigging spoon released");

@@ -27,4 +27,21 @@ public sealed class MomentTests
     [InlineData("1d ago", 1440)]
     public void Read_TimeAgo_IsSoManyMinutes(string text, double minutes) =>
         Assert.Equal(Now.AddMinutes(-minutes), new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.Utc));
+
+    [Theory]
+    [InlineData("7:05", 7, 5)]
+    [InlineData("7am", 7, 0)]
+    [InlineData("7 am", 7, 0)]
+    [InlineData("7:30 PM", 19, 30)]
+    [InlineData("12am", 0, 0)]
+    [InlineData("today 12pm", 12, 0)]
+    public void Read_TimeOfDay_IsReadByEitherClock(string text, int hour, int minute) =>
+        Assert.Equal(new TimeOnly(hour, minute), TimeOnly.FromDateTime(new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.Utc).UtcDateTime));
+
+    [Theory]
+    [InlineData("7")]
+    [InlineData("13pm")]
+    [InlineData("am")]
+    [InlineData("yesterday pm")]
+    public void Read_NoTimeOfDay_IsRefused(string text) => Assert.NotNull(new MomentReader().Read(text, CrewUnits.Customary).Fault);
 }

@@ -46,8 +46,7 @@ public sealed class TakenOverTests : IAsyncDisposable
     [Fact]
     public async Task LinesDown_WhileLinesAreDown_IsAskedAbout()
     {
-        await _room.SayAsync("lines down lines:2");
-
+        Assert.Equal("2 lines down since 20:00", (await _room.SayAsync("lines down lines:2")).Headline);
         Assert.Equal(
             "You have 2 lines down since 20:00: take them up with /lines up, or add to them with more:yes.", (await _room.SayAsync("lines down")).Problem);
         Assert.Contains("You have 3 lines down in all.", (await _room.SayAsync("lines down more:yes")).Lines);

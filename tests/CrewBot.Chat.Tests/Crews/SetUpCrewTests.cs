@@ -13,7 +13,7 @@ public sealed class SetUpCrewTests : IAsyncDisposable
 
         Assert.Null(reply.Problem);
         Assert.Contains(
-            "Loon Basin: lines 2 (booklet p. 12), hooks: check, trebles: check, barbless: check, baits: check, lead banned (booklet p. 12).", reply.Lines);
+            "Loon Basin: lines 2 (booklet p. 12), lead banned (booklet p. 12); check your regulations on hooks, trebles, barbless, baits: not filled in.", reply.Lines);
     }
 
     [Fact]
@@ -29,11 +29,24 @@ public sealed class SetUpCrewTests : IAsyncDisposable
     }
 
     [Theory]
+    [InlineData("49.88, -95.12")]
+    [InlineData("49.88 -95.12")]
+    [InlineData("49.88 N, 95.12 W")]
+    [InlineData("49.88n 95.12w")]
+    [InlineData("49.88° N, 95.12° W")]
+    public async Task Say_WhereAWaterLies_IsReadAsMapsWriteIt(string at) => Assert.Contains(
+        (await _room.SayAsync($"crew setup water:\"Loon Basin\" at:\"{at}\"")).Lines, line => line.EndsWith("not filled in. Lies at 49.88, -95.12.", StringComparison.Ordinal));
+
+    [Theory]
     [InlineData("crew setup lines:2", "lines belongs to a water")]
     [InlineData("crew setup water:Loon lines:2", "A rule needs its reference")]
-    [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone")]
+    [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone. Nearest: America/Winnipeg.")]
+    [InlineData("crew setup zone:toronot", "Nearest: America/Toronto")]
+    [InlineData("crew setup zone:xyzzy", "Give a time zone, such as America/Winnipeg or UTC.")]
     [InlineData("crew setup person:Bo", "go together")]
     [InlineData("crew setup water:Loon at:95,200", "latitude and longitude")]
+    [InlineData("crew setup water:Loon at:\"-49.88 N, 95.12 W\"", "latitude and longitude")]
+    [InlineData("crew setup water:Loon at:\"95.12 W, 49.88 N\"", "latitude and longitude")]
     public async Task SetUp_Incomplete_IsRefusedInALine(string line, string part) =>
         Assert.Contains(part, (await _room.SayAsync(line)).Problem, StringComparison.Ordinal);
 

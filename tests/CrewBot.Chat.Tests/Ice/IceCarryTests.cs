@@ -75,6 +75,20 @@ public sealed partial class IceCarryTests
         Assert.Contains("Local officers and authorities have the last word.", reply.Cautions);
     }
 
+    [Fact]
+    public async Task Carry_NoWaterSaid_SaysWhichItTakes()
+    {
+        await using var room = await RoomAsync("clear:14in");
+
+        var asked = await room.SayAsync("/ice carry spot:\"north bay\"");
+
+        Assert.StartsWith("Loon Basin, north bay: ", asked.Headline, StringComparison.Ordinal);
+        Assert.Contains("Assumed: Loon Basin, your crew's only water, one person.", asked.Lines);
+        Assert.Equal("Loon Basin", asked.Actions[0].Options["water"]);
+        await room.SayAsync("/crew setup water:\"Tamarack Bay\"");
+        Assert.StartsWith("Which water? This crew has Loon Basin and Tamarack Bay.", (await room.SayAsync("/ice carry spot:\"north bay\"")).Problem, StringComparison.Ordinal);
+    }
+
     // Cold hands press a button rather than type a temperature.
     [Fact]
     public async Task Carry_AirNotSaid_AsksWithButtonsThatAnswerIt()
@@ -89,6 +103,7 @@ public sealed partial class IceCarryTests
         Assert.Equal(["freezing-since", "warmest", "air"], asked.Actions[2].Fields);
 
         // 6 in on foot; doubled while nobody knows of 6 of the last 24 hours (Minnesota DNR, 24 Dec 2013).
+        Assert.All(asked.Actions.Take(3), action => Assert.Equal("Loon Basin", action.Options["water"]));
         var wholeDay = await room.SayAsync(asked.Actions[0].Command);
         var sinceThen = await room.SayAsync(asked.Actions[1].Command);
         Assert.Contains(wholeDay.Lines, line => line.StartsWith("Asked for: 6 in", StringComparison.Ordinal));

@@ -118,6 +118,36 @@ public sealed class IceReportTests
     }
 
     [Fact]
+    public async Task Board_NoWaterSaid_IsOfTheOnlyOneOrOfTodaysTrip()
+    {
+        await using var room = new CrewRoom();
+        Assert.StartsWith("water is missing.", (await room.SayAsync("/ice board")).Problem, StringComparison.Ordinal);
+
+        await room.SayAsync("/crew setup water:\"Loon Basin\"");
+        var only = await room.SayAsync("/ice board");
+        Assert.Contains("Loon Basin", only.Headline, StringComparison.Ordinal);
+        Assert.Contains("Assumed: Loon Basin, your crew's only water.", only.Lines);
+        Assert.DoesNotContain(await BoardAsync(room), line => line.StartsWith("Assumed", StringComparison.Ordinal));
+
+        await room.SayAsync("/crew setup water:\"Tamarack Bay\"");
+        Assert.Equal("Which water? This crew has Loon Basin and Tamarack Bay. Give water:\"Loon Basin\".", (await room.SayAsync("/ice board")).Problem);
+
+        await room.SayAsync("/trip plan water:\"Tamarack Bay\" meet:20:30");
+        Assert.Null((await room.SayAsync("/trip join answer:in")).Problem);
+        room.Now += TimeSpan.FromHours(1);
+        Assert.Contains("Assumed: Tamarack Bay as on trip 1.", (await room.SayAsync("/ice board")).Lines);
+    }
+
+    [Fact]
+    public async Task Say_NoWaterWhereOneMustBeSaid_NamesThoseOfTheCrew()
+    {
+        await using var room = await RoomAsync();
+
+        Assert.Equal("water is missing. Give a water of the crew: Loon Basin.", (await room.SayAsync("/ice report clear:5in")).Problem);
+        Assert.Equal("'Atlantis' is no water of this crew. It has Loon Basin. Its owner adds one with /crew setup water:\"name\".", (await room.SayAsync("/ice board water:Atlantis")).Problem?["water: ".Length..]);
+    }
+
+    [Fact]
     public async Task Say_APostThatIsPassedOn_KeepsWhatNobodySaidUnknown()
     {
         await using var room = await RoomAsync();

@@ -19,6 +19,7 @@ public sealed class QuantityReadingTests
     [InlineData("24 feet", 7.3152)]
     [InlineData("24FT", 7.3152)]
     [InlineData("24ft.", 7.3152)]
+    [InlineData("24-ft", 7.3152)]
     [InlineData("4 fathoms", 7.3152)]
     [InlineData("8 yd", 7.3152)]
     [InlineData("288 in", 7.3152)]

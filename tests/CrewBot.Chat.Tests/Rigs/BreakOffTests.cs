@@ -15,7 +15,7 @@ public sealed class BreakOffTests : IAsyncDisposable
         var first = await _room.SayAsync("rig broke place:join end:curl");
         var second = await _room.SayAsync("rig broke place:join end:curl", member: "Bo");
 
-        Assert.Equal("Logged as break-off 1: the first such of your crew. With knot:, line: and pull: it tells what your knots hold.", first.Lines[2]);
+        Assert.Equal("Logged as break-off 1: the first such of your crew. Give knot, line and pull too, and such entries tell what your knots hold.", first.Lines[2]);
         Assert.StartsWith("Logged as break-off 2: your crew has seen 2 such.", second.Lines[2], StringComparison.Ordinal);
         Assert.Contains("break-offs: 1", (await _room.SayAsync("crew privacy", member: "Bo")).Lines[0], StringComparison.Ordinal);
     }

@@ -29,16 +29,35 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("herring 40ft", "Heard: species cisco, depth 40ft.")]
     [InlineData("brookie 6ft minnow", "Heard: species brook trout, depth 6ft, bait live minnow.")]
     [InlineData("walleye 24ft dead sticking", "Heard: species walleye, depth 24ft, presentation set bait.")]
+    [InlineData("walleye 24ft tip-up", "Heard: species walleye, depth 24ft, presentation tip-up.")]
+    [InlineData("tip ups for perch 18ft", "Heard: presentation tip-up, species yellow perch, depth 18ft.")]
+    [InlineData("pike 10ft tipup", "Heard: species northern pike, depth 10ft, presentation dead bait.")]
+    [InlineData("walleye 24ft at dusk", "Heard: species walleye, depth 24ft. Assumed")]
+    [InlineData("burbot 30-ft after dark tonight", "Heard: species burbot, depth 30-ft. Assumed")]
     [InlineData("zander 6m träge", "Heard: species zander, depth 6m, mood träge.")]
     [InlineData("brochet 3m", "Heard: species northern pike, depth 3m.")]
     [InlineData("rig walleye 20ft", "Heard: species walleye, depth 20ft.")]
     [InlineData("walleye 24ft two lines.", "Heard: species walleye, depth 24ft, lines 2.")]
     [InlineData("perch 32ft. won't commit", "Heard: species yellow perch, depth 32ft, mood won't commit.")]
     [InlineData("walleye 20ft lead free", "Heard: species walleye, depth 20ft, without lead.")]
+    [InlineData("what line for pike", "Heard: species northern pike. Assumed")]
     [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
         var reply = await chat.SayAsync(words);
+
+        Assert.Null(reply.Problem);
+        Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
+    // One shorthand serves plan, pair and spread, which take different things.
+    [Theory]
+    [InlineData("/rig spread walleye 24ft 6 holes", "Heard: species walleye, depth 24ft, holes 6. Assumed")]
+    [InlineData("/rig spread walleye tip-up 2 lines", "Heard: species walleye. Not understood: 'presentation tip-up', 'lines 2'.")]
+    [InlineData("walleye 24ft 6 holes", "Heard: species walleye, depth 24ft. Not understood: 'holes 6'.")]
+    public async Task Say_WhatAnotherCommandTakes_IsNamedAndNotRefused(string line, string echo)
+    {
+        var reply = await chat.SayAsync(line);
 
         Assert.Null(reply.Problem);
         Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
@@ -60,6 +79,10 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft quickly", "'quickly'")]
     [InlineData("walleye 24ft 3lb", "'3lb'")]
+    [InlineData("walleye 24", "'24' (no unit).")]
+    [InlineData("walleye 24ft 10lb braid", "'10lb braid'.")]
+    [InlineData("walleye braid 10 lb 24ft", "'braid 10 lb'.")]
+    [InlineData("walleye 24ft 10-lb test fluoro", "'10-lb test fluoro'.")]
     [InlineData("walleye 24 ft 5 fish", "'5'")]
     [InlineData("walleye 40F", "'40F'")]
     [InlineData("caught a 24 inch pike", "'caught', '24 inch'")]

@@ -41,7 +41,7 @@ public sealed class TripTests : IAsyncDisposable
     [InlineData("trip join answer:in with:Zed", "'Zed' has not answered for this trip")]
     [InlineData("trip join trip:9 answer:in", "There is no trip 9.")]
     [InlineData("trip bring item:hub seats:-3", "seats: can't read '-3'. Give a whole number from 1 to 12.")]
-    [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Nearest:")]
+    [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Gear of your own:")]
     [InlineData("trip bring item:smokehouse as:shelter", "How many sit in 'smokehouse'?")]
     [InlineData("trip need mine:\"CO alarm\"", "No CO alarm is missing")]
     [InlineData("trip need waive:picks", "ice picks can be waived by nobody")]
@@ -267,6 +267,7 @@ public sealed class TripTests : IAsyncDisposable
         Assert.Equal("Leaders, trip 1 on Loon Basin: 3 fish", board.Headline);
         Assert.Contains("Longest walleye: 22 in (55.9 cm), Bo (#5).", board.Lines);
         Assert.Equal(board.Headline, (await _room.SayAsync("catch leaders trip:1")).Headline);
+        Assert.StartsWith("Leaders, this season: ", (await _room.SayAsync("catch leaders")).Headline, StringComparison.Ordinal);
         Assert.Equal("Leaders, trip 1 on Tamarack Bay: 1 fish", (await _room.SayAsync("catch leaders trip:1 water:\"Tamarack Bay\"")).Headline);
         Assert.Contains("no trip 7", (await _room.SayAsync("catch leaders trip:7")).Problem, StringComparison.Ordinal);
         Assert.Contains("goes with span:trip", (await _room.SayAsync("catch leaders span:month trip:1")).Problem, StringComparison.Ordinal);
@@ -335,6 +336,28 @@ public sealed class TripTests : IAsyncDisposable
 
         Assert.Contains("2 lines left down: closed now.", reply.Lines);
         Assert.Contains("no lines down", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("tomorrow 7am")]
+    [InlineData("sun 7:00 am")]
+    [InlineData("2027-01-17 07:00")]
+    public async Task Plan_TimeByEitherClock_IsTheSame(string meet)
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+
+        Assert.StartsWith("Trip 1: Loon Basin, Sun 17 Jan 07:00", (await _room.SayAsync($"trip plan water:\"Loon Basin\" meet:\"{meet}\"")).Headline, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Out_OnAnotherDayThanTheTrips_NamesTheDayOfComingBack()
+    {
+        await PlanAsync();
+        Assert.Equal("Ana is on the ice, back by Sun 17 Jan 16:00", (await _room.SayAsync("trip out")).Headline);
+        await _room.SayAsync("trip back");
+        _room.Now += TimeSpan.FromHours(12);
+
+        Assert.Equal("Ana is on the ice, back by 16:00", (await _room.SayAsync("trip out")).Headline);
     }
 
     [Fact]

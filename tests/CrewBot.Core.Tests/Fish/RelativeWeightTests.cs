@@ -3,6 +3,7 @@ using CrewBot.Core.Knowledge;
 using CrewBot.Core.Tests.Published;
 using CsCheck;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace CrewBot.Core.Tests.Fish;
 
@@ -19,6 +20,18 @@ public sealed class RelativeWeightTests
 
         row.Check(relative!.Share.Percent);
     }
+
+    [Fact]
+    public void Of_LengthAndWeightAsStored_IsWhatTheQuantitiesGive() =>
+        Gen.Select(Gen.OneOf("walleye", "bluegill", "cisco", "splake"), Gen.Long[1_000_000, 900_000_000], Gen.Long[1_000_000_000, 9_000_000_000_000])
+            .Sample((key, nanometres, nanograms) =>
+            {
+                var total = new ExactLength(nanometres, LengthUnit.Millimeter);
+                var weight = new ExactMass(nanograms, MassUnit.Gram);
+                var expected = RelativeWeight.Of(Species[key], Length.FromMillimeters(nanometres / 1e6), Mass.FromGrams(nanograms / 1e9));
+
+                return Equals(expected, RelativeWeight.Of(Species[key], total, weight));
+            });
 
     // The words and their bounds are judgement; each bound belongs to the better word.
     [Theory]

@@ -45,6 +45,30 @@ public sealed class TallyRepositoryTests : DatabaseTest
         threads: 1);
 
     [Fact]
+    public async Task OfSeasonAsync_TwoFishAsLongInTwoSeasons_TheEarlierStands()
+    {
+        var tallies = await WriteAsync(Alpha, async session =>
+        {
+            var ana = (await new MemberRepository(session).FindOrAddAsync("1", "Ana")).Id;
+            var fish = new CatchEntry
+            {
+                MemberId = ana,
+                Species = "walleye",
+                CaughtAt = Noon,
+                LoggedAt = Noon,
+                Length = ExactLength.From(20, LengthUnit.Inch),
+            };
+            var catches = new CatchRepository(session);
+            await catches.AddAsync(fish);
+            await catches.AddAsync(fish with { CaughtAt = Noon.AddYears(-1) });
+            await catches.AddAsync(fish with { CaughtAt = Noon.AddYears(-2), Length = null });
+            return await new TallyRepository(session).OfSeasonAsync(null);
+        });
+        var tally = Assert.Single(tallies);
+        Assert.Equal((3, 2, 2 * 508_000_000L), (tally.Fish, tally.Longest, tally.TotalNm));
+    }
+
+    [Fact]
     public async Task WeighedAsync_FishWithoutLengthWeightOrStanding_AreLeftOut()
     {
         var weighed = await WriteAsync(Alpha, async session =>
@@ -60,8 +84,8 @@ public sealed class TallyRepositoryTests : DatabaseTest
             var counts = await catches.AddAsync(fish with { Length = length, Weight = weight });
             var read = Assert.Single(await new TallyRepository(session).WeighedAsync(Noon, Noon, null));
             Assert.Equal((counts, "Ana", "walleye"), (read.Number, read.Angler, read.Species));
-            Assert.Equal(508, read.Length.Millimeters, 9);
-            Assert.Equal(1360.77711, read.Weight.Grams, 9);
+            Assert.Equal(508m, read.Length.Number);
+            Assert.Equal(1360.77711m, read.Weight.Number);
             return counts;
         });
         Assert.Equal(4, weighed);

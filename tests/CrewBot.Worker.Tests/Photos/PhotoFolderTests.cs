@@ -38,6 +38,27 @@ public sealed class PhotoFolderTests : IDisposable
     }
 
     [Fact]
+    public async Task KeepAsync_AfterTheFirst_CountsOnWithoutWalkingTheFolder()
+    {
+        await _photos.KeepAsync("alpha", Hash, new byte[30], Limit);
+        await File.WriteAllBytesAsync(Path.Combine(_folder.File("photos"), "put here by hand"), new byte[60], Limit);
+
+        await _photos.KeepAsync("alpha", OtherHash, new byte[30], Limit);
+
+        Assert.Equal(120, PhotoFolder.Used(_folder.File("photos")));
+    }
+
+    [Fact]
+    public async Task KeepAsync_RoomMadeMeanwhile_IsFound()
+    {
+        await _photos.KeepAsync("alpha", Hash, new byte[60], Limit);
+        _photos.Delete("alpha", [Hash]);
+        await _photos.KeepAsync("alpha", OtherHash, new byte[60], Limit);
+
+        Assert.Equal(1, _photos.Delete("alpha", [Hash, OtherHash]));
+    }
+
+    [Fact]
     public async Task KeepAsync_FolderCannotBeMade_LetsTheFishBe()
     {
         _folder.Write("photos", "a file in its place");

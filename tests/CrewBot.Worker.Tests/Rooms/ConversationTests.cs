@@ -42,6 +42,14 @@ public sealed class ConversationTests
         Assert.StartsWith("northern pike", (await SayAsync(pressed)).Headline, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task AnswerAsync_NumberBeyondTheButtons_SaysHowFarTheyGo()
+    {
+        await SayAsync("walleye");
+
+        Assert.StartsWith("The buttons under the last answer go from 1 to ", (await SayAsync("99")).Problem, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("why")]
     [InlineData("/why")]
@@ -158,6 +166,10 @@ public sealed class ConversationTests
     [Fact]
     public async Task AnswerAsync_HelpOnNothingKnown_NamesTheNearest() =>
         Assert.Equal("There is no command 'rig plane'. Nearest: help rig plan", (await SayAsync("help rig plane")).Problem);
+
+    [Fact]
+    public async Task AnswerAsync_HelpOnNothingLikeACommand_PointsToTheList() =>
+        Assert.Equal("There is no command 'dragon'. help lists what there is.", (await SayAsync("help dragon")).Problem);
 
     [Fact]
     public async Task AnswerAsync_HelpOnAFamily_ListsItsCommands() =>
