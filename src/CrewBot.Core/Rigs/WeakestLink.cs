@@ -18,10 +18,15 @@ public sealed record WeakestLink(string Place, Force Low, Force High)
     public static WeakestLink Of(IEnumerable<Link> links)
     {
         Link? weakest = null;
-        var high = double.PositiveInfinity;
+        var (low, high) = (double.PositiveInfinity, double.PositiveInfinity);
         foreach (var link in links)
         {
-            weakest = weakest is null || link.Low.Newtons < weakest.Low.Newtons ? link : weakest;
+            var newtons = link.Low.Newtons;
+            if (newtons < low)
+            {
+                (weakest, low) = (link, newtons);
+            }
+
             high = Math.Min(high, link.High.Newtons);
         }
 

@@ -28,28 +28,26 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
 
     private static readonly SearchValues<char> PlainOrBlank = SearchValues.Create(Plain + ' ');
 
-    // What the id of a command begins with, by its path.
-    private readonly FrozenDictionary<string, string> _beginnings =
-        catalog.Commands.ToFrozenDictionary(info => info.Path, info => Checksum(info) + Packed(info.Path));
+    // By the command's path.
+    private readonly FrozenDictionary<string, Shape> _shapes = catalog.Commands.ToFrozenDictionary(info => info.Path, Shape.Of);
 
     /// <summary>Writes the id; null for a command that does not exist.</summary>
     public string? Write(Press press)
     {
-        if (!catalog.TryFind(press.Path, out var handler))
+        if (!_shapes.TryGetValue(press.Path, out var shape))
         {
             return null;
         }
 
-        var id = new StringBuilder(Limits.CustomId).Append(Version).Append((char)press.Kind).Append(_beginnings[press.Path]);
+        var id = new StringBuilder(Limits.CustomId).Append(Version).Append((char)press.Kind).Append(shape.Beginning);
         foreach (var (name, value) in press.Options)
         {
-            var place = PlaceOf(name, handler.Info.Options);
-            if (place < 0 || place >= Digits.Length)
+            if (!shape.Places.TryGetValue(name, out var place))
             {
                 return null;
             }
 
-            id.Append(Separator).Append(Digits[place]).Append(Packed(value));
+            id.Append(Separator).Append(place).Append(Packed(value));
         }
 
         if (press.Fields.Count > 0)
@@ -57,13 +55,12 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
             id.Append(Separator).Append(Asked);
             foreach (var field in press.Fields)
             {
-                var place = PlaceOf(field, handler.Info.Options);
-                if (place < 0 || place >= Digits.Length)
+                if (!shape.Places.TryGetValue(field, out var place))
                 {
                     return null;
                 }
 
-                id.Append(Digits[place]);
+                id.Append(place);
             }
         }
 
@@ -98,7 +95,7 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
         var kind = (PressKind)id[1];
         var parts = id[2..].Split(Separator);
         return parts[0].Length > 2 && catalog.TryFind(Unpacked(parts[0][2..]), out var handler)
-            && _beginnings[handler.Info.Path] == parts[0]
+            && _shapes[handler.Info.Path].Beginning == parts[0]
                 ? ReadOptions(kind, handler.Info, parts.AsSpan(1))
                 : null;
     }
@@ -133,17 +130,6 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
 
     private static CommandOption? OptionAt(char digit, CommandInfo info) =>
         info.Options.ElementAtOrDefault(Digits.IndexOf(digit, StringComparison.Ordinal));
-
-    private static int PlaceOf(string name, IReadOnlyList<CommandOption> options)
-    {
-        var place = options.Count - 1;
-        while (place >= 0 && options[place].Name != name)
-        {
-            place--;
-        }
-
-        return place;
-    }
 
     /// <summary>Two characters over the path and the options in their order (FNV-1a, folded).</summary>
     private static string Checksum(CommandInfo info)
@@ -183,4 +169,15 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     }
 
     private static string Unpacked(string packed) => Uri.UnescapeDataString(packed.Replace('_', ' '));
+
+    /// <summary>How ids of one command are written.</summary>
+    /// <param name="Beginning">The checksum and the path.</param>
+    /// <param name="Places">What stands for each of the options that an id can hold.</param>
+    private sealed record Shape(string Beginning, FrozenDictionary<string, char> Places)
+    {
+        public static Shape Of(CommandInfo info) => new(
+            Checksum(info) + Packed(info.Path),
+            info.Options.Take(Digits.Length).Select((option, place) => (option.Name, Place: Digits[place]))
+                .ToFrozenDictionary(option => option.Name, option => option.Place));
+    }
 }
