@@ -11,7 +11,10 @@ public sealed partial class MomentReader : OptionReader<Moment>
     // What a message's own time is given as.
     private const string InstantForm = "yyyy-MM-dd't'HH:mm:ss'z'";
 
-    public override string Accepts => "10 min ago, 14:20, yesterday 16:05 or 2027-01-16 14:20";
+    /// <summary>Whether it is asked for something to come: the same is read, but what has been is no example.</summary>
+    public bool IsToCome { get; init; }
+
+    public override string Accepts => IsToCome ? "16:00, tomorrow 16:00 or 2027-01-16 16:00" : "10 min ago, 14:20, yesterday 16:05 or 2027-01-16 14:20";
 
     public override Reading<Moment> Read(string text, CrewUnits units)
     {

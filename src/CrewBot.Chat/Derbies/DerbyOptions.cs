@@ -33,9 +33,9 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
     public CommandOption<string> Name { get; } = CommandOption.Optional(
         "name", "What to call it", new NameReader("a name, such as Basin day"));
 
-    public CommandOption<Moment> Starts { get; } = CommandOption.Optional("starts", "The first moment that counts, if not now", new MomentReader());
+    public CommandOption<Moment> Starts { get; } = CommandOption.Optional("starts", "The first moment that counts, if not now", new MomentReader { IsToCome = true });
 
-    public CommandOption<Moment> Ends { get; } = CommandOption.Optional("ends", "The last moment that counts, if not 16:00", new MomentReader());
+    public CommandOption<Moment> Ends { get; } = CommandOption.Optional("ends", "The last moment that counts, if not 16:00", new MomentReader { IsToCome = true });
 
     public CommandOption<DerbyFormat> Format { get; } = CommandOption.Optional(
         "format", "What it is scored by, if not the total of the best", new ChoiceReader<DerbyFormat>(

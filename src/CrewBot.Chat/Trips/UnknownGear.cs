@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 
@@ -10,6 +11,13 @@ internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
 
     public Reply Of(TripScene scene, string name)
     {
+        if (CountedIn(name) is var (count, counted))
+        {
+            var bring = new ReplyAction(TripWords.Count(count, counted), ActionKind.Run, "trip bring",
+                With(With(TripCard.Options(scene), options.Item, counted), options.Count, $"{count}"));
+            return Reply.Refuse($"How many of it goes into count: {bring.Command}") with { Actions = [bring] };
+        }
+
         var nearest = Nearest.Near(name, knowledge.Gear.Select(kind => kind.Name)).Take(NearestShown).ToList();
         var own = With(TripCard.Options(scene), options.Item, name);
         return Reply.Refuse(
@@ -29,6 +37,13 @@ internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
             ],
         };
     }
+
+    // "2 augers"
+    private (int Count, string Gear)? CountedIn(string name) =>
+        name.Split(' ', 2) is [var number, var thing] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+        && (knowledge.Gear.TryFind(thing, out var kind) || knowledge.Gear.TryFind(thing.TrimEnd('s'), out kind))
+            ? (count, kind.Name)
+            : null;
 
     private ReplyAction Seated(Dictionary<string, string> own, string label, GearFamily family) =>
         ReplyAction.Form(label, "trip bring", With(own, options.As, TripWords.Of(family)), options.Seats, options.Weight);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Core.Knowledge;
 using UnitsNet;
 
@@ -31,13 +32,15 @@ public static class TripNeeds
     public static Mass ToHaul(IEnumerable<BroughtGear> brought) => Sum(brought.Where(gear =>
         gear.Family is not (GearFamily.Sled or GearFamily.Machine or GearFamily.Vehicle or GearFamily.Picks)), gear => gear.Mass);
 
+    private static string People(int number) => string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? "person" : "people")}");
+
     private static Need PerPeople(NeedRule rule, int people, IEnumerable<BroughtGear> brought)
     {
         var needed = RoundUp(people, rule.Per);
         var offered = Pieces(brought, rule.Family);
         return new Need(rule, needed, offered, rule.Per == 1
-            ? (FormattableString)$"{people} people, one each: {needed}; {offered} brought"
-            : $"{people} people ÷ {rule.Per}, rounded up: {needed}; {offered} brought");
+            ? (FormattableString)$"{People(people)}, one each: {needed}; {offered} brought"
+            : $"{People(people)} ÷ {rule.Per}, rounded up: {needed}; {offered} brought");
     }
 
     private static Need Seats(NeedRule rule, int people, IEnumerable<BroughtGear> brought)
@@ -45,8 +48,8 @@ public static class TripNeeds
         var seats = brought.Where(gear => gear.Family == rule.Family).Sum(gear => gear.Seats * gear.Count);
         var parts = string.Join(" + ", brought.Where(gear => gear.Family == rule.Family).SelectMany(gear => Enumerable.Repeat(gear.Seats, gear.Count)));
         return new Need(rule, people, seats, parts.Contains('+', StringComparison.Ordinal)
-            ? (FormattableString)$"{people} people; seats {parts} = {seats}"
-            : $"{people} people; {seats} seats");
+            ? (FormattableString)$"{People(people)}; seats {parts} = {seats}"
+            : $"{People(people)}; {seats} seats");
     }
 
     private static Need PerHeater(NeedRule rule, IReadOnlyCollection<BroughtGear> brought)

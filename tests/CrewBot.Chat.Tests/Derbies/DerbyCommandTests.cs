@@ -11,6 +11,7 @@ public sealed class DerbyCommandTests : IAsyncDisposable
     // Every bad input has one line that says what is wrong and what to do.
     [Theory]
     [InlineData("/derby create starts:18:00 ends:17:00", "It would end 17:00, before it starts 18:00: give a later end, such as ends:\"tomorrow 02:00\" across midnight.")]
+    [InlineData("/derby create ends:banana", "ends: can't read 'banana'. Give 16:00, tomorrow 16:00 or 2027-01-16 16:00.")]
     [InlineData("/derby create ends:17:00 starts:16:00", "It would be over already at 17:00: give an end to come, such as ends:\"tomorrow 15:00\".")]
     [InlineData("/derby create format:points", "Points and factors go together: give format:points factors:\"walleye 1, perch 2\".")]
     [InlineData("/derby create format:points factors:\"walleye lots\"", "factors: can't read 'walleye lots'. Give species and points, such as walleye 1, perch 2, pike 0.75.")]

@@ -42,6 +42,7 @@ public sealed class TripTests : IAsyncDisposable
     [InlineData("trip join trip:9 answer:in", "There is no trip 9.")]
     [InlineData("trip bring item:hub seats:-3", "seats: can't read '-3'. Give a whole number from 1 to 12.")]
     [InlineData("trip bring item:smokehouse", "'smokehouse' is not known. Gear of your own:")]
+    [InlineData("trip bring item:\"2 augers\"", "How many of it goes into count: /trip bring trip:1 item:\"power auger\" count:2")]
     [InlineData("trip bring item:smokehouse as:shelter", "How many sit in 'smokehouse'?")]
     [InlineData("trip need mine:\"CO alarm\"", "No CO alarm is missing")]
     [InlineData("trip need waive:picks", "ice picks can be waived by nobody")]
@@ -165,6 +166,14 @@ public sealed class TripTests : IAsyncDisposable
         {
             Assert.Null((await _room.SayAsync(action.Command)).Problem);
         }
+    }
+
+    [Fact]
+    public async Task Need_OfOneAlone_CountsAPerson()
+    {
+        await PlanAsync();
+
+        Assert.Contains("ice picks: 1 person, one each: 1; 0 brought.", (await _room.SayAsync("trip need")).Lines);
     }
 
     [Fact]
