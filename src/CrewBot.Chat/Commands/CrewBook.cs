@@ -46,7 +46,7 @@ public sealed class CrewBook : IAsyncDisposable
     /// The caller with what the crew and the person have set, and the first answer to a call that has changed something already:
     /// what every change asks before anything else, asked in one go.
     /// </summary>
-    public Task<(Caller Caller, Reply? First)> RecallAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
+    public Task<(Caller Caller, Reply? First)> WithFirstAnswerAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
         call.Caller,
         (call.Caller, default(Reply)),
         (crew, database) => database.GlanceAsync(

@@ -18,7 +18,7 @@ public sealed class Dispatcher(CommandCatalog catalog, CrewBook book, ILogger<Di
         try
         {
             var (caller, first) = handler.Info.Writes
-                ? await book.RecallAsync(call, cancellationToken)
+                ? await book.WithFirstAnswerAsync(call, cancellationToken)
                 : (await book.WithSettingsAsync(call.Caller, cancellationToken), null);
             var reply = await AnswerAsync(call with { Caller = caller }, first, handler, cancellationToken);
             return caller.HasOtherCrews && !handler.Info.NeedsNoCrew && reply.Problem is null

@@ -30,31 +30,31 @@ public static class Drop
     public static DropResult? To(Length depth, SinkingBody body, LineInWater? line, Temperature water)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));
-        return FallOf(metres, body, line, water, out _)?.To(metres);
+        return FallOf(metres, body, line, water)?.To(metres);
     }
 
     /// <summary>Whether a lure gets to a depth within a time; the arguments as those of <see cref="To"/>.</summary>
-    internal static bool Gets(Length depth, SinkingBody body, LineInWater? line, Temperature water, Duration within)
+    internal static bool Reaches(Length depth, SinkingBody body, LineInWater? line, Temperature water, Duration within)
     {
         var metres = ValidRange.Positive(depth.Meters, MaxMetres, "m", nameof(depth));
         var seconds = within.Seconds;
-        if (FallOf(metres, body, line, water, out var isPulled) is not { } fall)
+        if (FallOf(metres, body, line, water) is not { } fall)
         {
             return false;
         }
 
         // Most lures are far too light or more than heavy enough, and known to be without the whole fall.
-        return (isPulled || fall.LeastSecondsTo(metres) <= seconds)
-            && ((!isPulled && fall.MostSecondsTo(metres) <= seconds) || fall.To(metres).Time.Seconds <= seconds);
+        return fall.IsPulledByLine
+            ? fall.To(metres).Time.Seconds <= seconds
+            : fall.LeastSecondsTo(metres) <= seconds
+                && (fall.MostSecondsTo(metres) <= seconds || fall.To(metres).Time.Seconds <= seconds);
     }
 
-    // Line that sinks by itself pulls the lure down: it may be quicker than without.
-    private static Fall? FallOf(double metres, SinkingBody body, LineInWater? line, Temperature water, out bool isPulled)
+    private static Fall? FallOf(double metres, SinkingBody body, LineInWater? line, Temperature water)
     {
         var state = FreshWater.StateAt(water);
         var weight = body.SubmergedNewtonsIn(state.Density);
         var tow = line is null ? default : new FallingLine(line, state);
-        isPulled = tow.NewtonsPerMetre > 0;
         return weight <= 0 || weight + (tow.NewtonsPerMetre * metres) <= 0 ? null : new Fall(body, weight, tow, state);
     }
 }

@@ -39,6 +39,9 @@ internal readonly struct Fall
         _logReynoldsPerSpeed = Math.Log(_reynoldsPerSpeed);
     }
 
+    /// <summary>The line sinks by itself, and may take the lure down quicker than it falls without.</summary>
+    public bool IsPulledByLine => _line.NewtonsPerMetre > 0;
+
     /// <summary>Seconds to a depth in m that cannot be beaten behind line that does not sink: all the way at the speed without line.</summary>
     public double LeastSecondsTo(double depth) => depth / _terminalSpeed;
 

@@ -29,7 +29,7 @@ public static class LureWeight
         Temperature water) =>
         Lightest(
             ladder,
-            weight => Drop.Gets(depth, new SinkingBody(weight, material, speedShare), line, water, within));
+            weight => Drop.Reaches(depth, new SinkingBody(weight, material, speedShare), line, water, within));
 
     /// <summary>
     /// Finds the lightest that hangs at a depth with the line leaning no more than a given angle at the hole.
