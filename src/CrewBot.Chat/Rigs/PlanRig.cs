@@ -12,7 +12,7 @@ public sealed class PlanRig(
 {
     public CommandInfo Info { get; } = new(
         "rig plan", "What to tie on, right now, for this fish, this depth, this mood",
-        "/rig plan species:walleye depth:24ft mood:negative", [.. options.ForPlanning, options.From])
+        "/rig plan species:walleye depth:24ft mood:negative", [.. options.ForPlanning, options.Mainline, options.From])
     {
         NeedsNoCrew = true,
         Shorthand = shorthand,
@@ -104,12 +104,12 @@ public sealed class PlanRig(
             Offer("Louder", Info.Path, (options.Mood, RigWords.Word(mood + 1)), (options.Presentation, null), (options.Step, null));
         }
 
-        if (question.Ask is { Place: Place.Open, Air: { } air } && air.DegreesCelsius < 0 && rig.Tied.Mainline.Material.Key == "braid")
+        if (question.Ask is { Place: Place.Open, Air: { } air } && air.DegreesCelsius < 0 && question.Ask.Mainline is null && rig.Tied.Mainline.Material.Key == "braid")
         {
             Offer("Without braid", Info.Path, (options.Without, JoinedTo(request, "braid")));
         }
 
-        Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.From, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
+        Offer("Second line", "rig pair", (options.Presentation, null), (options.Step, null), (options.Mainline, null), (options.From, null), (options.Lines, $"{Math.Max(2, question.Lines)}"));
         actions.Add(ReplyAction.Picture(request));
         actions.AddRange(ReplyAction.WhyAndShare(request));
         return actions;

@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Lines;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
@@ -60,6 +61,9 @@ public sealed class RigOptions(TradeKnowledge knowledge)
 
     public CommandOption<int> Step { get; } = CommandOption.Optional(
         "step", "Sizes heavier (or, below zero, lighter) than usual", new WholeNumberReader(-5, 5));
+
+    public CommandOption<LineSpec> Mainline { get; } = CommandOption.Optional(
+        "mainline", "The line on your reel, to plan for it, such as nylon 4lb", new LineSpecReader(knowledge, needsTest: true));
 
     public CommandOption<bool> From { get; } = CommandOption.Optional(
         "from", "Plan with what your box holds and nothing else, and name what to buy next", new ChoiceReader<bool>([("box", true)]));

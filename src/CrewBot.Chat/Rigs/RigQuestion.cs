@@ -35,6 +35,7 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
 
         var species = request.Get(options.Species);
         var rules = request.GetOr(options.Lake, null!);
+        var reel = request.TryGet(options.Mainline, out var line) ? line.Choice : null;
         var ask = new RigAsk
         {
             Species = species,
@@ -52,7 +53,8 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
             Hole = box?.Hole is { } drilled
                 ? Or(options.Hole, drilled, $"{drilled:gap} hole by your auger")
                 : Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
-            Tackle = box?.Tackle,
+            Mainline = reel,
+            Tackle = reel is null || box is null ? box?.Tackle : box.Tackle with { Lines = [reel] },
             Presentation = request.GetOr(options.Presentation, null!),
             Step = request.GetOr(options.Step, 0),
         };

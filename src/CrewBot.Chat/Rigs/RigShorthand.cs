@@ -76,7 +76,7 @@ public sealed class RigShorthand : Shorthand
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? CountedRods(said, at, heard)
-                ?? LineWithTest(said, at, missed)
+                ?? LineWithTest(said, at, heard, missed)
                 ?? Quantity(said, at, heard, missed)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Filler(said[at])
@@ -123,18 +123,26 @@ public sealed class RigShorthand : Shorthand
         return 2;
     }
 
-    // A plan chooses the line: one that somebody names, in either order, is one thing that it does not heed.
-    private int? LineWithTest(string[] said, int at, List<string> missed)
+    // What is on the reel, in either order: "braid 6lb", "4 lb mono". The leader is the plan's to choose.
+    private int? LineWithTest(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
     {
         var count = TestAt(said, at) is { } test
             ? test + WordMatch.Longest(said, at + test, _lines)?.Words
             : WordMatch.Longest(said, at, _lines) is { } line ? line.Words + TestAt(said, at + line.Words) : null;
-        if (count is { } words)
+        if (count is not { } words)
         {
-            missed.Add(string.Join(' ', said[at..(at + words)]));
+            return null;
         }
 
-        return count;
+        var named = string.Join(' ', said[at..(at + words)]);
+        if (at + words < said.Length && said[at + words].Equals("leader", StringComparison.OrdinalIgnoreCase))
+        {
+            missed.Add($"{named} leader");
+            return words + 1;
+        }
+
+        heard.Add(new(_options.Mainline.Name, named));
+        return words;
     }
 
     private static int? TestAt(string[] said, int at)

@@ -48,6 +48,17 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
         return Strongest(ask, presentation, main, leader);
     }
 
+    /// <summary>A mainline, and every leader that rods are fished with.</summary>
+    public Tackle Around(LineChoice main) => new()
+    {
+        Lines = [main],
+        Leaders =
+        [
+            .. LeadersInOrder.SelectMany(key => knowledge.Outfits.Select(outfit => new LineChoice(knowledge.Lines[key], outfit.Leader))),
+            .. BiteLeadersInOrder.SelectMany(key => knowledge.Outfits.Select(outfit => new LineChoice(knowledge.Lines[key], outfit.Wire))),
+        ],
+    };
+
     /// <summary>A mainline and a leader tied together, by each join that makes a difference.</summary>
     /// <param name="ask">What is asked.</param>
     /// <param name="presentation">How it will be fished.</param>

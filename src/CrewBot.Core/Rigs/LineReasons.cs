@@ -11,7 +11,7 @@ internal sealed class LineReasons(
     // The spool of a small winter reel: common practice.
     private static readonly Length CoilOfSmallSpool = Length.FromMillimeters(35);
 
-    /// <summary>What would suit, where these lines are the nearest of a box; null where they suit.</summary>
+    /// <summary>What would suit, where these lines are the nearest of a box or to what is on the reel; null where they suit.</summary>
     public TiedRig? Suited { get; init; }
 
     /// <summary>Gives the reasons, reel to lure.</summary>
@@ -45,7 +45,9 @@ internal sealed class LineReasons(
             : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
     private FormattableString Mainline() => Suited is { Mainline: var suited } && Strain.Of(tied.Mainline, suited) > 0
-        ? $"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your box holds nearest to the {suited.Test:test} {suited.Material.Name} that suits."
+        ? ask.Tackle is null
+            ? (FormattableString)$"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your reel holds; {suited.Test:test} {suited.Material.Name} suits best."
+            : (FormattableString)$"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your box holds nearest to the {suited.Test:test} {suited.Material.Name} that suits."
         : tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."
         : (FormattableString)$"{tied.Mainline.Material.Name}, since braid is ruled out: it stretches more, so set harder.";

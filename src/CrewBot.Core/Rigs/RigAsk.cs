@@ -45,6 +45,9 @@ public sealed record RigAsk
     /// <summary>The presentation to use; null leaves the choice open.</summary>
     public Presentation? Presentation { get; init; }
 
+    /// <summary>The line on the reel, where all else may be bought; null leaves the choice open.</summary>
+    public LineChoice? Mainline { get; init; }
+
     /// <summary>What the rig is to be tied from, and from nothing else; null when anything may be bought.</summary>
     public Tackle? Tackle { get; init; }
 

@@ -83,11 +83,11 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
             return lines.Obstacle!;
         }
 
-        if (ask.Tackle is { } own)
+        if ((ask.Tackle ?? (ask.Mainline is { } reel ? _lines.Around(reel) : null)) is { } own)
         {
             if (_tackle.NearestLines(own, ask, presentation, biteLeader, parts) is not { } owned)
             {
-                return (FormattableString)$"the box holds no line and leader for a {presentation.Name}";
+                return NoLines(ask, presentation, parts.Tied.Mainline);
             }
 
             parts = owned;
@@ -102,6 +102,17 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         var bait = _baits.Choose(ask, presentation);
         return bait.Made is { } morsel ? Hooked(ask, presentation, parts, chosen, morsel) : bait.Obstacle!;
     }
+
+    private static FormattableString NoLines(RigAsk ask, Presentation presentation, LineChoice suited) => (ask.Tackle, ask.Mainline) switch
+    {
+        (null, { } reel) when reel.Material.Use == LineUse.Bite => $"{reel.Material.Name} is for leaders, not for a reel",
+        (null, { } reel) when ask.Without.Contains(reel.Material.Key) => $"{reel.Material.Name} is on the reel and ruled out",
+        (null, { } reel) when !Strain.StandsIn(reel.Test, suited.Test) =>
+            $"{reel.Test:test} {reel.Material.Name} is too {(reel.Test < suited.Test ? "light" : "heavy")} for a {presentation.Name}; {suited.Test:test} {suited.Material.Name} suits",
+        (null, { } reel) =>
+            $"no leader and knot on {reel.Test:test} {reel.Material.Name} hold a {ask.Size.ToString().ToLowerInvariant()} {ask.Species.Name}; {suited.Test:test} {suited.Material.Name} suits",
+        _ => $"the box holds no line and leader for a {presentation.Name}",
+    };
 
     private Choice<Rig> Hooked(RigAsk ask, Presentation presentation, RigParts parts, ChosenLure suited, ChosenBait bait)
     {

@@ -50,6 +50,18 @@ public sealed class RigShorthandTests(ChatFixture chat)
         Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("walleye 24ft 10lb braid", "10lb braid", "10 lb (4.5 kg) braid")]
+    [InlineData("walleye braid 8 lb 24ft", "braid 8 lb", "8 lb (3.6 kg) braid")]
+    [InlineData("walleye 24ft on my 6-lb test mono", "6-lb test mono", "6 lb (2.7 kg) nylon")]
+    public async Task Say_TheLineOnTheReel_IsPlannedFor(string words, string heard, string line)
+    {
+        var reply = await chat.SayAsync(words);
+
+        Assert.Contains($"mainline {heard}", reply.Lines[^1], StringComparison.Ordinal);
+        Assert.Contains(line, reply.Lines[0], StringComparison.Ordinal);
+    }
+
     // One shorthand serves plan, pair and spread, which take different things.
     [Theory]
     [InlineData("/rig spread walleye 24ft 6 holes", "Heard: species walleye, depth 24ft, holes 6. Assumed")]
@@ -80,9 +92,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 24ft quickly", "'quickly'")]
     [InlineData("walleye 24ft 3lb", "'3lb'")]
     [InlineData("walleye 24", "'24' (no unit).")]
-    [InlineData("walleye 24ft 10lb braid", "'10lb braid'.")]
-    [InlineData("walleye braid 10 lb 24ft", "'braid 10 lb'.")]
-    [InlineData("walleye 24ft 10-lb test fluoro", "'10-lb test fluoro'.")]
+    [InlineData("walleye 24ft 10-lb fluoro leader", "'10-lb fluoro leader'.")]
     [InlineData("walleye 24 ft 5 fish", "'5'")]
     [InlineData("walleye 40F", "'40F'")]
     [InlineData("caught a 24 inch pike", "'caught', '24 inch'")]

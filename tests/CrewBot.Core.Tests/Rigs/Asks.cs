@@ -115,6 +115,9 @@ internal static class Asks
     public static Gen<RigAsk> AnyOfACrew { get; } =
         Gen.Select(Any, Experience, (ask, experience) => ask with { Presentation = null, Experience = experience });
 
+    /// <summary>The same, asked for the line that is on a reel, were it wire.</summary>
+    public static Gen<RigAsk> AnyOnAReel { get; } = Gen.Select(Any, AnyLine(_ => true), (ask, line) => ask with { Mainline = line });
+
     /// <summary>The same, to be tied from some box: sizes off the usual ladders among what is in it.</summary>
     public static Gen<RigAsk> AnyFromABox { get; } = Gen.Select(Any, Box, (ask, box) => ask with { Tackle = box });
 
