@@ -18,7 +18,7 @@ public sealed class StewardTests : IAsyncDisposable
     public async Task Protest_AtTheEndOfItsTime_IsHeardToTheLastInstant(string at, string? problem)
     {
         await StartAsync();
-        _room.Now = Morning.Date + TimeSpan.Parse(at, System.Globalization.CultureInfo.InvariantCulture);
+        _room.Now = new DateTimeOffset(Morning.Date, TimeSpan.Zero) + TimeSpan.Parse(at, System.Globalization.CultureInfo.InvariantCulture);
 
         Assert.Equal(problem, (await _room.SayAsync("/derby protest entry:1 reason:doubt", "Bo", Role.Member)).Problem);
     }
