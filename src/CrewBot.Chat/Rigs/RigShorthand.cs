@@ -21,7 +21,7 @@ public sealed class RigShorthand : Shorthand
         "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we",
         "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have",
         "out", "here", "now", "today", "anyone", "know", "bait", "dusk", "dawn", "sunset", "sunrise", "morning", "evening",
-        "night", "tonight", "after", "dark", "line", "lure", "hook",
+        "night", "tonight", "after", "dark", "line", "lure", "hook", "reel", "spool", "spooled",
     ];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];

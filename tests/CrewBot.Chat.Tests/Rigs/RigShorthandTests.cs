@@ -53,7 +53,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft 10lb braid", "10lb braid", "10 lb (4.5 kg) braid")]
     [InlineData("walleye braid 8 lb 24ft", "braid 8 lb", "8 lb (3.6 kg) braid")]
-    [InlineData("walleye 24ft on my 6-lb test mono", "6-lb test mono", "6 lb (2.7 kg) nylon")]
+    [InlineData("walleye 24ft 6-lb test mono on the reel", "6-lb test mono", "6 lb (2.7 kg) nylon")]
     public async Task Say_TheLineOnTheReel_IsPlannedFor(string words, string heard, string line)
     {
         var reply = await chat.SayAsync(words);
