@@ -407,7 +407,7 @@ public sealed class TripTests : IAsyncDisposable
         var reply = await _room.SayAsync("trip load");
 
         Assert.Equal(240, reply.Figures.Single(figure => figure.Key == "trip.load").Value, tolerance: 1e-9);
-        Assert.Contains(reply.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.StartsWith("No spot was named, so nothing measured stands beside it", StringComparison.Ordinal));
         Assert.DoesNotContain(reply.Lines.Append(reply.Headline), line => line.Contains(" in ", StringComparison.Ordinal) && line.Contains("cm", StringComparison.Ordinal));
     }
 
