@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Ice;
@@ -72,16 +73,9 @@ internal sealed class IceDraft(IceOptions options, Request request)
     }
 
     private string? TimeFault(DateTimeOffset? measured) =>
-        measured > request.At + ClockSlack ? $"That is in the future. Give when it was measured, such as when:\"{Before(measured.Value)}\"."
+        measured > request.At + ClockSlack ? $"That is in the future. Give when it was measured, such as when:\"{Moment.Before(TimeZoneInfo.ConvertTime(measured.Value, request.Caller.Zone), request.At)}\"."
         : measured < IceSeason.StartOf(TimeZoneInfo.ConvertTime(request.At, request.Caller.Zone)) ? "That is older than this season. Give when it was measured, such as when:\"yesterday 16:05\"."
         : null;
-
-    // Past midnight, 23:50 is yesterday's.
-    private string Before(DateTimeOffset measured)
-    {
-        var here = TimeZoneInfo.ConvertTime(measured, request.Caller.Zone);
-        return here - TimeSpan.FromDays(1) < request.At ? $"yesterday {here:HH:mm}" : "10 min ago";
-    }
 
     private string? QuoteText() => request.TryGet(options.Written, out var written)
         ? $"{request.GetOr(options.Quote, "")} (written {written.From(request.At, request.Caller.Zone):yyyy-MM-dd HH:mm})".Trim()

@@ -177,7 +177,7 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
             [
                 .. lines.Take(MostLines - 1),
                 .. lines.Count >= MostLines ? [string.Join(" ", lines.Skip(MostLines - 1))] : (string[])[],
-                last.Entry.MeasuredAt is null ? "Nobody said when it was measured, so it supports no answer." : $"Measured {IceSheet.Age(last, request.At)}.",
+                last.Entry.MeasuredAt is null ? "Nobody said when it was measured, so it supports no answer." : $"{(last.Entry.Page.IsHearsay ? "So it was" : "Measured")} {IceSheet.Age(last, request.At)}.",
                 channels > 0 ? $"Told to {Counted.Of(channels, "channel")}." : "No channel follows this water yet: /ice follow.",
             ],
             Figures = [.. filed.Select(ice => IceFigures.Report.Of(ice.Filed.Number)), IceFigures.Told.Of(channels)],

@@ -78,6 +78,16 @@ public sealed class IceBoardTests
     }
 
     [Fact]
+    public async Task Relay_OfHearsay_IsNotSaidToBeMeasured()
+    {
+        await using var room = await RoomAsync();
+
+        var reply = await room.SayAsync("/ice relay author:Dee water:\"Loon Basin\" found:\"hump: 9in, heard\" when:\"2 h ago\"");
+
+        Assert.Contains("So it was 2 h ago.", reply.Lines);
+    }
+
+    [Fact]
     public async Task Growth_OfFewerDaysThanTheLast_CountsThoseThatWereGiven()
     {
         await using var room = await RoomAsync();

@@ -31,7 +31,7 @@ public sealed class TripTests : IAsyncDisposable
     }
 
     [Theory]
-    [InlineData("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" return:06:00", "is before you meet")]
+    [InlineData("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" return:06:00", "give a later one, such as return:16:00, or return:\"2027-01-18 06:00\" across midnight.")]
     [InlineData("trip plan water:\"Loon Basin\" meet:\"2027-01-02 07:00\"", "has passed")]
     [InlineData("trip plan water:\"Loon Basin\" meet:soon", "can't read 'soon'")]
     [InlineData("trip plan water:\"Lune Basin\" meet:07:00", "is no water of this crew")]
