@@ -21,7 +21,7 @@ internal static class CatchDraft
     {
         if (entry.CaughtAt > request.At + ClocksDiffer)
         {
-            return $"{Moment.Show(entry.CaughtAt, request.At)} is still to come: give when it was caught.";
+            return $"{Moment.Show(entry.CaughtAt, request.At)} is still to come: give when it was caught, such as when:\"{Moment.Before(entry.CaughtAt, request.At)}\".";
         }
 
         return !confirmed && OddityOf(entry, species, request) is { } odd ? $"{odd} {OtherwiseConfirm}" : null;

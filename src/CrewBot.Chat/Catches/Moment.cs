@@ -33,6 +33,10 @@ public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly
         return new DateTimeOffset(local, zone.GetUtcOffset(local));
     }
 
+    /// <summary>How to say what somebody meant who named a time to come: past midnight, 23:50 is yesterday's.</summary>
+    public static string Before(DateTimeOffset time, DateTimeOffset now) =>
+        time - TimeSpan.FromDays(1) < now ? $"yesterday {time.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "10 min ago";
+
     /// <summary>A time as it is shown: "14:20" for today, "Sat 16 Jan 14:20" for a day within half a year, else with the year.</summary>
     public static string Show(DateTimeOffset time, DateTimeOffset now) => time.ToString(
         time.Date == now.ToOffset(time.Offset).Date ? "HH:mm" : (time - now).Duration() < HalfAYear ? "ddd d MMM HH:mm" : "yyyy-MM-dd HH:mm",

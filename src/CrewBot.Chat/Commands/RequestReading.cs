@@ -6,6 +6,7 @@ internal static class RequestReading
     // "trout" is part of several names, "at" of too many.
     private const int ShortestPart = 3;
     private const int MostOffered = 5;
+    private const int ManySpaces = 3;
 
     /// <summary>Reads every option.</summary>
     /// <returns>The request, or the first fault in a line.</returns>
@@ -33,7 +34,7 @@ internal static class RequestReading
             var reading = option.ReadAny(text.Trim(), call.Caller);
             if (reading.Fault is { } fault)
             {
-                return new Misread(fault);
+                return new Misread(HoldsMore(option, text, written, info) ? $"{fault} As in: {info.Example}" : fault);
             }
 
             values[option.Name] = reading.Value!;
@@ -115,6 +116,11 @@ internal static class RequestReading
 
         return null;
     }
+
+    // "/weather chill -20C 15mph": what is typed without names goes all into the first option.
+    private static bool HoldsMore(CommandOption option, string text, IReadOnlyDictionary<string, string> written, CommandInfo info) =>
+        written.Count == 1 && option == info.Options[0] && info.Shorthand is null
+        && text.Trim().Count(letter => letter == ' ') is var spaces && spaces > 0 && (spaces >= ManySpaces || info.Options.Any(other => other != option && other.IsRequired));
 
     /// <summary>What to say of a required option that is missing.</summary>
     public static string Missing(CommandOption option, Expansion? expansion, Caller caller)

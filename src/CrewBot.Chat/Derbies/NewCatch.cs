@@ -23,6 +23,12 @@ internal sealed class NewCatch(CatchOptions options)
             return new Misread(odd);
         }
 
+        // Refused later, it would not be in the log, where the derby would have it corrected.
+        if (entry.Value!.Length is null)
+        {
+            return new Misread("No length in that. Give it with its unit, such as length:22.5in");
+        }
+
         // A photo tells two fish apart.
         if (photo is null && CatchDraft.TwiceOf(entry.Value!, await catches.NewestOfAsync(member.Id, request.At - CatchDraft.SameFishWithin), confirmed) is { } twice)
         {

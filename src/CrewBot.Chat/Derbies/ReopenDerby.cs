@@ -18,7 +18,7 @@ public sealed class ReopenDerby(DerbyOptions options, CrewBook book, DerbyPosts 
         book.WriteOnceAsync(request, async (session, member) =>
         {
             var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
-            if ((found.Fault ?? (found.Value!.IsClosed ? null : $"{found.Value.Name} is open.")) is { } fault)
+            if ((found.Fault ?? (found.Value!.IsClosed ? null : $"{found.Value.Name} is open already. /derby close closes it.")) is { } fault)
             {
                 return Reply.Refuse(fault);
             }

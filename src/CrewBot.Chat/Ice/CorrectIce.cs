@@ -32,6 +32,11 @@ public sealed class CorrectIce(IceOptions options, CrewBook book, TripDesk trips
 
         var before = found.Value!;
         var corrected = new IceDraft(options, request).Correcting(before.Entry);
+        if (options.Details.All(detail => !request.Has(detail)))
+        {
+            return Reply.Refuse($"Nothing is corrected by that. Give what is right, such as /ice correct report:{number} clear:4in reason:\"read the tape wrong\"");
+        }
+
         if ((corrected.Fault ?? FaultOf(request, before, corrected.Value!)) is { } fault)
         {
             return Reply.Refuse(fault);

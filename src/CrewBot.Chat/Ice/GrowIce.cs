@@ -50,7 +50,7 @@ public sealed class GrowIce(IceOptions options) : ICommandHandler
             Lines =
             [
                 $"{days.Count(day => FreezingDegreeDays.Of(day).Celsius > 0)} of {Days(days.Count)} froze on the whole; {days.Count(day => day.Most.DegreesCelsius >= 0)} reached the freezing point.",
-                .. Lately(request, weather),
+                .. Lately(request, weather, days.Count),
                 .. request.TryGet(options.Snow, out var snow) && weather.Under(snow.Length) is { } under
                     ? (string[])[$"Under that snow ice grows at {Percent(under.New)} (new snow) to {Percent(under.Packed)} (packed) of the pace of bare ice."]
                     : [],
@@ -73,15 +73,16 @@ public sealed class GrowIce(IceOptions options) : ICommandHandler
         _ => "The weather has made no ice that lasts",
     };
 
-    private static IEnumerable<string> Lately(Request request, GrowingWeather weather)
+    private static IEnumerable<string> Lately(Request request, GrowingWeather weather, int given)
     {
+        var last = given < GrowingWeather.LateDays ? given == 1 ? "That day" : $"Those {given} days" : $"The last {GrowingWeather.LateDays} days";
         if (weather.ShareLately is { } share)
         {
-            yield return $"The last {GrowingWeather.LateDays} days brought {Frost(request, weather.Lately)}, {Percent(share)} of all the growing: ice slows its own growth.";
+            yield return $"{last} brought {Frost(request, weather.Lately)}, {Percent(share)} of all the growing: ice slows its own growth.";
         }
         else if (weather.Lately.Celsius < 0)
         {
-            yield return $"The last {GrowingWeather.LateDays} days took {Frost(request, new DegreeDays(-weather.Lately.Celsius))} away.";
+            yield return $"{last} took {Frost(request, new DegreeDays(-weather.Lately.Celsius))} away.";
         }
     }
 

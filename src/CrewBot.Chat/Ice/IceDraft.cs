@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Ice;
@@ -72,7 +73,7 @@ internal sealed class IceDraft(IceOptions options, Request request)
     }
 
     private string? TimeFault(DateTimeOffset? measured) =>
-        measured > request.At + ClockSlack ? "That is in the future. Give when it was measured, such as when:\"10 min ago\"."
+        measured > request.At + ClockSlack ? $"That is in the future. Give when it was measured, such as when:\"{Moment.Before(TimeZoneInfo.ConvertTime(measured.Value, request.Caller.Zone), request.At)}\"."
         : measured < IceSeason.StartOf(TimeZoneInfo.ConvertTime(request.At, request.Caller.Zone)) ? "That is older than this season. Give when it was measured, such as when:\"yesterday 16:05\"."
         : null;
 

@@ -28,7 +28,8 @@ internal static class IceLoadRead
         var total = GatheredLoad.Of(people, []).Total
             + (hasShelter ? shelter!.Mass : Mass.Zero)
             + (request.TryGet(options.Weight, out var weight) ? weight : Mass.Zero);
-        var use = hasMachine ? machine : people > 1 || hasShelter ? IceUse.Gathering : IceUse.OnFoot;
+        // What weighs as much as a second person is no lone walker's, whatever it is.
+        var use = hasMachine ? machine : total > GatheredLoad.Of(1, []).Total * 2 || people > 1 || hasShelter ? IceUse.Gathering : IceUse.OnFoot;
         return new IceLoad(use, total, request.GetOr(options.Stay, Duration.Zero));
     }
 

@@ -55,7 +55,7 @@ public sealed class IceOptions(TradeKnowledge knowledge)
         "hazard", "Cracks, ridges, open water, current, who broke through...",
         new ListReader<IceHazard>(new ChoiceReader<IceHazard>(IceWords.Hazards, IceWords.OtherHazards), MostHazards));
 
-    public CommandOption<Temperature> Air { get; } = CommandOption.Optional("air", "The air where you are", QuantityReaders.Air);
+    public CommandOption<Temperature> Air { get; } = CommandOption.Optional("air", "The air where you are", IceReaders.Air);
 
     public CommandOption<string> Note { get; } = CommandOption.Optional("note", "Anything to know", new NoteReader(LongestNote));
 
@@ -115,7 +115,7 @@ public sealed class IceOptions(TradeKnowledge knowledge)
     public CommandOption<Duration> Stay { get; } = CommandOption.Optional("stay", "How long it stands there", new StayReader());
 
     public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
-        "warmest", "The warmest air of the last 24 hours", QuantityReaders.Air);
+        "warmest", "The warmest air of the last 24 hours", IceReaders.Air);
 
     public CommandOption<Moment> FreezingSince { get; } = CommandOption.Optional(
         "freezing-since", "Since when the air has stayed below freezing", new MomentReader());

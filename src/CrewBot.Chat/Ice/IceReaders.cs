@@ -23,6 +23,16 @@ internal static class IceReaders
         Bare = ("lb", "kg"),
     };
 
+    /// <summary>How warm the air is or was: 2 degrees are a thaw in one unit and hard frost in the other.</summary>
+    public static QuantityReader<Temperature> Air { get; } = new(QuantityReaders.Air.Accepts)
+    {
+        Noun = QuantityReaders.Air.Noun,
+        Dimension = QuantityReaders.Air.Dimension,
+        Of = QuantityReaders.Air.Of,
+        Range = QuantityReaders.Air.Range,
+        Write = QuantityReaders.Air.Write,
+    };
+
     private static QuantityReader<Length> Of(string noun, double most) => new("inches or centimetres with the unit, such as 5in or 13cm")
     {
         Noun = noun,

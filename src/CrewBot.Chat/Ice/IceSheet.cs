@@ -55,6 +55,42 @@ internal static class IceSheet
     public static bool IsNumbered(FiledIce filed, string water) =>
         filed.Entry.Page.Holes.Count > 0 && StayOffPlace.In(water, filed.Entry.Spot) is null;
 
+    /// <summary>
+    /// Why a report is shown and no figure comes of it, and what would change that: "it lacks where: …". Null where one does.
+    /// </summary>
+    public static string? WhyNoFigure(FiledIce filed, string water)
+    {
+        var (report, number) = (filed.ToReport(), filed.Number);
+        if (report.Holes.Count == 0)
+        {
+            return $"#{number} is shown but gives no figure: no thickness was measured.";
+        }
+
+        if (StayOffPlace.In(water, report.Spot) is { } word)
+        {
+            return $"#{number} is shown but gives no figure: none is ever given for a place like that ({word}).";
+        }
+
+        if (!report.IsMeasured)
+        {
+            return $"#{number} is shown but gives no figure: it was guessed or heard. /ice report files what you measure.";
+        }
+
+        (string What, string Option)[] lacks =
+        [
+            .. report.Spot is null ? [("where", "spot:\"north bay\"")] : ((string, string)[])[],
+            .. report.MeasuredAt is null ? [("when", "when:\"10 min ago\"")] : ((string, string)[])[],
+        ];
+        if (lacks.Length == 0)
+        {
+            return null;
+        }
+
+        // Where bad news is, only a steward may narrow down.
+        var add = report.IsBadNews ? "" : $" To add it: /ice correct report:{number} {string.Join(' ', lacks.Select(lack => lack.Option))} reason:\"left out\"";
+        return $"#{number} is shown but gives no figure: it lacks {string.Join(" and ", lacks.Select(lack => lack.What))}.{add}";
+    }
+
     /// <summary>Snow, slush, air and note, as far as they were given.</summary>
     public static string? Beside(FiledIce filed, Request request)
     {

@@ -6,7 +6,11 @@ namespace CrewBot.Chat.Ice;
 /// <summary>Reads "Loon Basin north bay 5in clear 2in white 10 min ago" as options of a report.</summary>
 public sealed class IceShorthand(IceOptions options) : Shorthand
 {
-    private static readonly HashSet<string> Fillers = ["a", "an", "and", "at", "of", "the", "ice", "with", "on", "in", "off", "there", "is"];
+    private static readonly HashSet<string> Fillers =
+    [
+        "a", "an", "and", "at", "of", "the", "ice", "with", "on", "in", "off", "there", "is", "was", "are", "by", "near", "from", "i", "we",
+        "got", "have", "had", "found", "drilled", "walked", "about", "around", "top", "it",
+    ];
 
     private static readonly Dictionary<string, string> Hazards =
         IceWords.Hazards.Concat(IceWords.OtherHazards).ToDictionary(named => named.Word, named => IceWords.Of(named.Value));
@@ -18,9 +22,8 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
 
     public override Expansion Expand(string words, Caller caller)
     {
-        // A range of thickness counts as its lower end.
-        var said = LengthRange.ToLower(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
-        var waters = WordMatch.WordsOf(caller.Waters);
+        var (said, ends) = IceSpeech.Split(words);
+        var (layers, waters) = (new IceLayers(options, said, ends), WordMatch.WordsOf(caller.Waters));
         var (heard, missed, spot, hazards) = (new List<KeyValuePair<string, string>>(), new List<string>(), new List<string>(), new List<string>());
         var mayNameSpot = false;
         for (var at = 0; at < said.Length;)
@@ -33,15 +36,41 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
                 continue;
             }
 
-            if ((Time(said, at, caller.Units, heard) ?? Thickness(said, at, heard) ?? Hazard(said, at, hazards) ?? Kind(said, at, heard) ?? Certainty(said[at], heard)) is { } taken)
+            if ((Time(said, at, heard) ?? Denied(said, at, hazards, missed) ?? Guess(said, at, layers, heard) ?? Air(at, layers, heard)
+                ?? Holes(said, at, layers, missed) ?? layers.Read(at, heard) ?? Hazard(said, at, hazards) ?? Kind(said, at, heard)
+                ?? Certainty(said[at], heard)) is { } taken)
             {
                 at += taken;
                 mayNameSpot = false;
                 continue;
             }
 
-            // What follows the water and is nothing else names the spot in it.
-            (mayNameSpot ? spot : missed).Add(said[at++]);
+            // What follows the water, or a word of place, and is nothing else names the spot in it.
+            if (IceSpeech.IsOfPlace(said, at))
+            {
+                mayNameSpot = mayNameSpot || spot.Count == 0;
+            }
+            else
+            {
+                mayNameSpot = mayNameSpot && !IceSpeech.EndsPlace(said[at]);
+                (mayNameSpot ? spot : missed).Add(said[at]);
+            }
+
+            at++;
+        }
+
+        Gather(heard, spot, hazards);
+        return new Expansion(heard, [.. missed.Where(word => !Fillers.Contains(word.ToLowerInvariant()))]);
+    }
+
+    // Several thicknesses without a layer are the holes of a walk-out.
+    private void Gather(List<KeyValuePair<string, string>> heard, List<string> spot, List<string> hazards)
+    {
+        var totals = heard.Where(option => option.Key == options.Total.Name).ToList();
+        if (totals.Count > 1)
+        {
+            heard.RemoveAll(totals.Contains);
+            heard.Add(new(options.Holes.Name, string.Join(' ', totals.Select(total => total.Value))));
         }
 
         if (spot.Count > 0)
@@ -53,62 +82,78 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
         {
             heard.Add(new(options.Hazard.Name, string.Join(", ", hazards.Distinct())));
         }
-
-        return new Expansion(heard, [.. missed.Where(word => !Fillers.Contains(word.ToLowerInvariant()))]);
     }
 
-    private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    // A time that can't be read is passed on as it is: left out, old ice would be told as measured just now.
+    private int? Time(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
-        {
-            var text = string.Join(' ', said[at..(at + count)]);
-            if (options.When.Reader.Read(text, units).Fault is null)
-            {
-                heard.Add(new(options.When.Name, text));
-                return count;
-            }
-        }
-
-        return null;
-    }
-
-    // A number without a unit is passed on as it is, and the option asks which unit.
-    private int? Thickness(string[] said, int at, List<KeyValuePair<string, string>> heard)
-    {
-        if (NumberText.Split(said[at]) is not { } split)
+        if (IceSpeech.TimeAt(said, at, options.When.Reader) is not { } words)
         {
             return null;
         }
 
-        var hasUnit = UnitWord.Find(split.After) is not null;
-        var takesNext = split.After.Length == 0 && at + 1 < said.Length && UnitWord.Find(said[at + 1]) is not null;
-        if (split.After.Length > 0 && !hasUnit)
+        heard.Add(new(options.When.Name, string.Join(' ', said[at..(at + words)])));
+        return words;
+    }
+
+    // "no cracks" is no crack, and nothing to file either; "no ice" is open water.
+    private static int? Denied(string[] said, int at, List<string> hazards, List<string> missed)
+    {
+        if (!IceSpeech.Denies(said[at]) || at + 1 == said.Length)
         {
             return null;
         }
 
-        var count = takesNext ? 2 : 1;
-        var text = string.Join(' ', said[at..(at + count)]);
-        if (UnitWord.Find(takesNext ? said[at + 1] : split.After) is { Dimension: Dimension.Temperature })
+        if (said[at + 1].Equals("ice", StringComparison.OrdinalIgnoreCase))
         {
-            heard.Add(new(options.Air.Name, text));
-            return count;
+            hazards.Add(IceWords.Of(Core.Ice.IceHazard.OpenWater));
+            return 2;
         }
 
-        var next = at + count < said.Length && said[at + count].Equals("of", StringComparison.OrdinalIgnoreCase) ? at + count + 1 : at + count;
-        var (option, named) = next < said.Length ? OptionFor(said[next]) : (options.Total, false);
-        heard.Add(new(option.Name, text));
-        return named ? next + 1 - at : count;
+        if (WordMatch.Longest(said, at + 1, Hazards) is not { } denied)
+        {
+            return null;
+        }
+
+        missed.Add(string.Join(' ', said[at..(at + 1 + denied.Words)]));
+        return 1 + denied.Words;
     }
 
-    private (CommandOption Option, bool IsNamed) OptionFor(string word) => word.ToLowerInvariant() switch
+    // About five inches are not five inches that somebody measured.
+    private int? Guess(string[] said, int at, IceLayers layers, List<KeyValuePair<string, string>> heard)
     {
-        "clear" or "black" or "blue" => (options.Clear, true),
-        "white" or "milky" => (options.White, true),
-        "snow" => (options.Snow, true),
-        "slush" => (options.Slush, true),
-        _ => (options.Total, false),
-    };
+        var isNotMeasured = IceSpeech.Denies(said[at]) && at + 1 < said.Length && said[at + 1].Equals("measured", StringComparison.OrdinalIgnoreCase);
+        if (!isNotMeasured && !IceSpeech.Guesses(said[at]) && !(IceSpeech.MayGuess(said[at]) && layers.QuantityAt(at + 1) is not null))
+        {
+            return null;
+        }
+
+        heard.Add(new(options.Hearsay.Name, "guessed"));
+        return isNotMeasured ? 2 : 1;
+    }
+
+    private int? Air(int at, IceLayers layers, List<KeyValuePair<string, string>> heard)
+    {
+        if (layers.QuantityAt(at) is not { Unit.Dimension: Dimension.Temperature } air)
+        {
+            return null;
+        }
+
+        heard.Add(new(options.Air.Name, air.Text));
+        return air.Words;
+    }
+
+    // How many holes there were is said by the holes.
+    private static int? Holes(string[] said, int at, IceLayers layers, List<string> missed)
+    {
+        if (layers.QuantityAt(at) is not { Unit: null } || at + 1 == said.Length || !said[at + 1].StartsWith("hole", StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
+        missed.Add($"{said[at]} {said[at + 1]}");
+        return 2;
+    }
 
     private static int? Hazard(string[] said, int at, List<string> hazards)
     {

@@ -26,7 +26,8 @@ public static class IceWords
 
     public static IReadOnlyList<(string Word, IceHazard Value)> OtherHazards { get; } =
     [
-        ("fell through", IceHazard.BrokeThrough), ("went through", IceHazard.BrokeThrough), ("thin", IceHazard.Thin),
+        ("fell through", IceHazard.BrokeThrough), ("went through", IceHazard.BrokeThrough), ("broke thru", IceHazard.BrokeThrough),
+        ("fell thru", IceHazard.BrokeThrough), ("went thru", IceHazard.BrokeThrough), ("thin", IceHazard.Thin),
         ("pressure ridge", IceHazard.Ridge), ("heave", IceHazard.Ridge), ("open hole", IceHazard.OpenWater),
         ("water on top", IceHazard.Overflow), ("spring", IceHazard.WeakPlace), ("dry crack", IceHazard.Crack),
     ];

@@ -69,7 +69,7 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
             .. told.Lines.Take(MostLines - 1).Select(line => $"{line}."),
             told.Lines.Count >= MostLines ? $"{string.Join("; ", told.Lines.Skip(MostLines - 1))}." : null,
             post.IsContradictory ? "Its thicknesses contradict each other and are left out." : null,
-            $"Water: {told.Water ?? "not said"}. Measured: {(post.Time is { } time ? Since(time) : "not said when")}.",
+            $"Water: {(told.Water ?? (request.TryGet(options.WaterSaid, out var water) ? water.Name : "not said"))}. Measured: {(post.Time is { } time ? Since(time) : "not said when")}.",
         ];
         return new Reply
         {
@@ -83,7 +83,7 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
             Actions =
             [
                 ReplyAction.Form("Correct and file", Info.Path, known, options.WaterSaid, options.Found, options.WhenSaid),
-                .. told.Water is not null && post.UnitMissing.Count == 0 ? [new ReplyAction("File as read", ActionKind.Run, Info.Path, known)] : (ReplyAction[])[],
+                .. known.ContainsKey(options.WaterSaid.Name) && post.UnitMissing.Count == 0 ? [new ReplyAction("File as read", ActionKind.Run, Info.Path, known)] : (ReplyAction[])[],
             ],
         };
     }
@@ -177,7 +177,7 @@ public sealed class RelayIcePost(IceOptions options, ReportIce report, CrewBook 
             [
                 .. lines.Take(MostLines - 1),
                 .. lines.Count >= MostLines ? [string.Join(" ", lines.Skip(MostLines - 1))] : (string[])[],
-                last.Entry.MeasuredAt is null ? "Nobody said when it was measured, so it supports no answer." : $"Measured {IceSheet.Age(last, request.At)}.",
+                last.Entry.MeasuredAt is null ? "Nobody said when it was measured, so it supports no answer." : $"{(last.Entry.Page.IsHearsay ? "So it was" : "Measured")} {IceSheet.Age(last, request.At)}.",
                 channels > 0 ? $"Told to {Counted.Of(channels, "channel")}." : "No channel follows this water yet: /ice follow.",
             ],
             Figures = [.. filed.Select(ice => IceFigures.Report.Of(ice.Filed.Number)), IceFigures.Told.Of(channels)],

@@ -59,7 +59,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
             IceSheet.Beside(filed, request),
             $"By {IceSheet.Source(filed)}; {IceSheet.Age(filed, request.At)}.",
             report.IsBadNews ? "It stands as bad news there until a steward closes it with a new measurement." : null,
-            report.CanSupport || report.Holes.Count == 0 ? null : "It is shown, but supports no answer: that takes who measured, what, where and when.",
+            report.Holes.Count == 0 ? null : IceSheet.WhyNoFigure(filed, water),
             told > 0 ? $"Told to {Counted.Of(told, "channel")}." : "No channel follows this water yet: /ice follow.",
             .. Understanding.Of(request, []),
         ];

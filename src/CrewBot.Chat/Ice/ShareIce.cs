@@ -20,7 +20,9 @@ public sealed class ShareIce(IceOptions options, CrewBook book) : ICommandHandle
         Role = Role.Owner,
     };
 
-    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => request.Has(options.Crew)
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
+        request.Has(options.End) && !request.Has(options.Crew) ? Task.FromResult(Reply.Refuse("Say with whom to end it, such as /ice share crew:north-shore end:yes"))
+        : request.Has(options.Crew)
         ? book.WriteOnceAsync(request, (session, _) => ShareAsync(request, session), cancellationToken)
         : book.ReadAsync(request, session => ListAsync(request, session), cancellationToken);
 

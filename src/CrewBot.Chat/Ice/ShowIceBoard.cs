@@ -1,5 +1,6 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
+using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Ice;
@@ -75,13 +76,22 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
                 .. rest.Select(filed => IceSheet.Line(filed, water, request)),
                 board.Day is { } day
                     ? $"Of the last 24 h, over all spots: {SpanOf(day, request)}; the least counts as {IceSheet.ClearText(day.Counts, day.Counts.Nanometers >= day.Least.Nanometers, request.Units)}."
-                    : "Nothing measured within 24 h: no figure.",
+                    : NoFigure(board, water, request),
                 .. Closed(board.Closed, request),
                 "A thaw, 24 h or another spot voids any of these.",
             ],
             Figures = board.Day is { } figures ? [IceFigures.Effective.Of(figures.Counts), IceFigures.Least.Of(figures.Least), IceFigures.Most.Of(figures.Most)] : [],
             Cautions = IceCautions.Of(board.Standing.Count > 0),
         };
+    }
+
+    // What stands right above was seen: that there is nothing would be read as a mistake.
+    private static string NoFigure(IceBoard board, string water, Request request)
+    {
+        var today = board.Newest.Where(filed => request.At - (filed.Entry.MeasuredAt ?? filed.Entry.FiledAt) <= CombinedReports.Fresh).ToList();
+        return (today.FirstOrDefault(filed => filed.Entry.Page.Holes.Count > 0) ?? today.FirstOrDefault()) is { } seen && IceSheet.WhyNoFigure(seen, water) is { } why
+            ? why
+            : "Nothing measured within 24 h: no figure.";
     }
 
     private static string SpanOf((Length Least, Length Most, Length Counts) day, Request request)

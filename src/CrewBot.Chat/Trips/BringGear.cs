@@ -35,7 +35,7 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
     {
         if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In })
         {
-            return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
+            return TripChange.Refuse(TripWords.NotOn(scene, request));
         }
 
         var crews = await new TripRepository(session).FindOwnAsync(name);
@@ -57,7 +57,7 @@ public sealed class BringGear(TripOptions options, TripDesk desk, TradeKnowledge
             Roster = count == 0 ? roster.Without(item) : roster with { Items = [.. roster.Items.Where(one => one.Number != item.Number), item with { Count = count }] },
         };
         return TripChange.To(trip, changed => TripCard.Of(
-            changed, request, count == 0 ? $"{member.Name} does not bring {changed.GearOf(item).Name}" : $"{member.Name} brings {TripWords.Count(count, changed.GearOf(item).Name)}"));
+            changed, request, count == 0 ? $"{member.Name} brings no {changed.GearOf(item).Name}" : $"{member.Name} brings {TripWords.Count(count, changed.GearOf(item).Name)}"));
     }
 
     private TripItem ItemOf(Request request, TripScene scene, CrewMember member, string name, TripItem? crews)

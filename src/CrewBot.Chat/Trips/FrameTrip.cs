@@ -29,7 +29,7 @@ public sealed class FrameTrip(TripOptions options, TripDesk desk) : ICommandHand
             Lines =
             [
                 Light(scene, zone),
-                .. hours.Count == 0 ? ["Wind chill: give the forecast, such as forecast:\"07:00 -4F 10mph, 13:00 10F 15mph\"."] : Cold(hours, request),
+                .. hours.Count == 0 ? ["Wind chill: give the forecast, such as forecast:\"07:00 -4F 10mph, 13:00 10F 15mph\"."] : Cold(hours, points!, request),
                 Fuel(scene, request),
             ],
             Reasons =
@@ -59,7 +59,7 @@ public sealed class FrameTrip(TripOptions options, TripDesk desk) : ICommandHand
             + (dusk < scene.Trip.ReturnAt ? " You come off in the dark: lights, and a way that is marked." : "");
     }
 
-    private static IEnumerable<string> Cold(IReadOnlyList<ForecastPoint> hours, Request request)
+    private static IEnumerable<string> Cold(IReadOnlyList<ForecastPoint> hours, IReadOnlyCollection<ForecastPoint> points, Request request)
     {
         var isMetric = request.Units == CrewUnits.Metric;
         var felt = hours.Select(hour => (hour.Clock, Index: isMetric
@@ -67,6 +67,16 @@ public sealed class FrameTrip(TripOptions options, TripDesk desk) : ICommandHand
             : WindChill.American(hour.Air, hour.Wind).DegreesFahrenheit));
         yield return $"Wind chill, {(isMetric ? "°C" : "°F")}: {string.Join(", ", felt.Select(hour =>
             string.Create(CultureInfo.InvariantCulture, $"{hour.Clock:HH} h {WindChill.Printed(hour.Index)}")))}.";
+        var (first, last) = (points.Min(point => point.Clock), points.Max(point => point.Clock));
+        if (hours[0].Clock < first)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"Before {first:HH:mm} nothing was given: it is taken to be as then.");
+        }
+
+        if (hours[^1].Clock > last)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"After {last:HH:mm} nothing was given: it is taken to be as then.");
+        }
     }
 
     private static string Fuel(TripScene scene, Request request)

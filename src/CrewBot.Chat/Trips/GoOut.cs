@@ -21,18 +21,24 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
     {
         if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In } party)
         {
-            return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
+            return TripChange.Refuse(TripWords.NotOn(scene, request));
         }
 
         if (party.IsOnTheIce)
         {
-            return TripChange.Refuse($"You are out since {DayTime.Hour(party.OutAt!.Value, request.Caller.Zone)}. /trip back when you are off the ice, /trip late if it takes longer.");
+            return TripChange.Refuse($"You are out since {DayTime.Say(party.OutAt!.Value, request.At, request.Caller.Zone)}. /trip back when you are off the ice, /trip late if it takes longer.");
         }
 
         var back = request.TryGet(options.DueBack, out var said) ? said.From(request.At, request.Caller.Zone, sameDay: request.At) : scene.Trip.ReturnAt;
         if (back <= request.At)
         {
             return TripChange.Refuse($"{DayTime.Show(back, request.Caller.Zone)} has passed: give when you mean to be back, such as back:16:00.");
+        }
+
+        // Who goes out days ahead would be missed no sooner than the trip's own return.
+        if (!request.Has(options.DueBack) && scene.Trip.MeetAt - request.At > TripRules.EarliestOut)
+        {
+            return TripChange.Refuse($"Trip {scene.Trip.Number} meets {DayTime.Show(scene.Trip.MeetAt, request.Caller.Zone)}. If you go onto the ice now, say when you are back: /trip out trip:{scene.Trip.Number} back:16:00");
         }
 
         var missing = scene.Missing.Where(need => need.Rule.IsSafety).Select(TripCard.Missing).ToList();
@@ -42,6 +48,7 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
             Lines =
             [
                 $"Overdue {TripRules.Grace.TotalMinutes:0} min later: {TripWords.WhoIsTold(changed.Contacts)}. /trip back ends it, /trip late by:+1h moves it.",
+                .. TripWords.UnsetClock(scene.Contacts, request),
                 .. missing.Count == 0 ? [] : (string[])[$"Still missing: {string.Join(", ", missing)}. Do not go out without."],
             ],
             Cautions = ["Try the ice at every step; turn back at the first doubt.", scene.Contacts.EmergencyLine],

@@ -33,7 +33,7 @@ public sealed class LoadTrip(TripOptions options, TripDesk desk) : ICommandHandl
             : Answer(request, scene, gathered, Carried(gathered.Total), Heaviest(scene) is { } alone ? (alone.Name, Carried(alone.Mass)) : null);
     }, cancellationToken);
 
-    private static Reply Answer(Request request, TripScene scene, GatheredLoad load, CarryAnswer together, (string Name, CarryAnswer Answer)? apart) => new()
+    private Reply Answer(Request request, TripScene scene, GatheredLoad load, CarryAnswer together, (string Name, CarryAnswer Answer)? apart) => new()
     {
         Headline = $"Trip {scene.Trip.Number} gathered in one place: {request.Show.Fish(load.Total)}",
         Lines =
@@ -72,11 +72,12 @@ public sealed class LoadTrip(TripOptions options, TripDesk desk) : ICommandHandl
         }}."
         : $"no figure, {answer.Requirement.WhyNone!.ToString(request.Show)}.";
 
-    private static string Measured(Request request, CarryAnswer answer) => answer.Standing switch
+    private string Measured(Request request, CarryAnswer answer) => answer.Standing switch
     {
         { Blocking: [var bad, ..] } => $"Bad news #{bad.Number} stands there: stay off until it is closed.",
         { Least: { } least, Governing: { } governing } =>
             $"Measured there: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}.",
+        _ when !request.Has(options.Spot) => "No spot was named, so nothing measured stands beside it: give spot:\"north hump\".",
         { Why: { } why } => $"{RigWords.Sentence(why.ToString(request.Show))}.",
         _ => "No answer: nothing was measured there.",
     };

@@ -83,7 +83,7 @@ public sealed class NeedGear(TripOptions options, TripDesk desk, TradeKnowledge 
 
         if (scene.PartyOf(member.Id) is not { Answer: TripAnswer.In })
         {
-            return TripChange.Refuse("You are not on this trip: /trip join answer:in first.");
+            return TripChange.Refuse(TripWords.NotOn(scene, request));
         }
 
         var kind = knowledge.Gear.TryFind(rule.Name, out var usual) && usual.Family == rule.Family ? usual

@@ -15,7 +15,7 @@ public sealed class PackTrip(TripOptions options, TripDesk desk, RigPlanner plan
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => desk.ReadAsync(request, scene =>
         scene.Coming.FirstOrDefault(party => scene.Contacts.Members.GetValueOrDefault(party.MemberId)?.PlatformId == request.Caller.Member) is { } party
             ? WithPicture(PocketCard.Of(scene, party, request, planner), request)
-            : Reply.Refuse("You are not on this trip: /trip join answer:in first."), cancellationToken);
+            : Reply.Refuse(TripWords.NotOn(scene, request)), cancellationToken);
 
     private static Reply WithPicture(Reply card, Request request) => card with
     {

@@ -44,6 +44,7 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, TripPosts posts
         var scene = await desk.SceneOfAsync(trip with { Number = number }, session, request.At);
         await posts.KeepAsync(session, scene, request);
         var card = TripCard.Of(scene, request);
+        card = card with { Lines = [.. card.Lines, .. TripWords.UnsetClock(scene.Contacts, request)] };
         return isGiven ? card : card with { Reasons = [$"No return time was given: {TripRules.UsualDay.TotalHours:0} hours after meeting is assumed."] };
     }
 }

@@ -24,8 +24,7 @@ internal static class TripCard
                 .. Some(After(scene, show), after => $"After {after}."),
                 $"In: {Who(scene, TripAnswer.In)}.",
                 .. Some(Who(scene, TripAnswer.Maybe), who => who == None ? null : $"Maybe: {who}."),
-                $"Brought: {Brought(scene)}.",
-                .. Some(Missing(scene), missing => $"Missing: {missing}."),
+                .. trip.IsCancelled ? [] : Gear(scene),
                 .. Some(OnTheIce(scene, request), who => $"On the ice: {who}."),
                 .. Some(trip.Note, note => note),
             ],
@@ -100,6 +99,9 @@ internal static class TripCard
         };
     }
 
+    private static IEnumerable<string> Gear(TripScene scene) =>
+        [$"Brought: {Brought(scene)}.", .. Some(Missing(scene), missing => $"Missing: {missing}.")];
+
     private static string Brought(TripScene scene)
     {
         var all = scene.Brought.GroupBy(gear => gear.Name).Select(same => TripWords.Count(same.Sum(gear => gear.Count), same.Key)).ToList();
@@ -109,7 +111,7 @@ internal static class TripCard
     private static string? OnTheIce(TripScene scene, Request request)
     {
         var parties = scene.Trip.Roster.Parties.Where(party => party.IsOnTheIce)
-            .Select(party => $"{scene.NameOf(party.MemberId)}{Overdue(party, request)} (back {DayTime.Hour(party.DueBack!.Value, request.Caller.Zone)})");
+            .Select(party => $"{scene.NameOf(party.MemberId)}{Overdue(party, request)} (back {DayTime.Say(party.DueBack!.Value, request.At, request.Caller.Zone)})");
         return string.Join(", ", parties);
     }
 

@@ -1,5 +1,6 @@
 using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Ice;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
@@ -95,7 +96,7 @@ public sealed class TripOptions(TradeKnowledge knowledge)
         "spot", "Where on the water you will be", new NameReader("a place on the water, such as the north hump"));
 
     public CommandOption<Temperature> Warmest { get; } = CommandOption.Optional(
-        "warmest", "How warm it has been at most within 24 hours", QuantityReaders.Air);
+        "warmest", "How warm it has been at most within 24 hours", IceReaders.Air);
 
     public CommandOption<IReadOnlyList<ForecastPoint>> Forecast { get; } = CommandOption.Optional(
         "forecast", "The forecast, hour by hour as far as you have it", new ListReader<ForecastPoint>(new ForecastReader(), most: 12));

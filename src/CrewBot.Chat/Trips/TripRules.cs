@@ -15,6 +15,9 @@ internal static class TripRules
     /// <summary>Without a word on the return, a day on the ice ends so long after meeting.</summary>
     public static readonly TimeSpan UsualDay = TimeSpan.FromHours(9);
 
+    /// <summary>Who goes onto the ice longer ahead than this is not on the trip yet, and says themselves when they are back.</summary>
+    public static readonly TimeSpan EarliestOut = TimeSpan.FromHours(12);
+
     /// <summary>When the evening before is, by the crew's clock: the time of reminders and pocket cards.</summary>
     public static readonly TimeOnly Evening = new(18, 0);
 

@@ -16,7 +16,7 @@ internal static class TripTimes
 
         if (back <= meet)
         {
-            return $"The return, {DayTime.Show(back, zone)}, is before you meet, {DayTime.Show(meet, zone)}: give a later one, such as return:16:00.";
+            return $"The return, {DayTime.Show(back, zone)}, is before you meet, {DayTime.Show(meet, zone)}: give a later one, such as return:16:00, or return:\"{TimeZoneInfo.ConvertTime(back.AddDays(1), zone):yyyy-MM-dd HH:mm}\" across midnight.";
         }
 
         return back - meet > TripRules.LongestTrip

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 
@@ -15,6 +16,15 @@ internal static class TripWords
         (null, _) => "its contacts are told",
         _ => "the crew and its contacts are told",
     };
+
+    /// <summary>By whose clock times are read, while the crew has set none: an alert by another clock comes hours too late.</summary>
+    public static IEnumerable<string> UnsetClock(TripContacts contacts, Request request) => contacts.Crew.Zone is null
+        ? [$"Times are {request.Caller.Zone.Id}'s: the crew has set no time zone. Its owner does with /crew setup zone:America/Winnipeg"]
+        : [];
+
+    /// <summary>What to do first of all, said to somebody who does not come.</summary>
+    public static string NotOn(TripScene scene, Request request) =>
+        $"You are not on trip {scene.Trip.Number} ({scene.Water}, {DayTime.Show(scene.Trip.MeetAt, request.Caller.Zone)}): /trip join trip:{scene.Trip.Number} answer:in first.";
 
     public static string Of(GearFamily family) => JsonNamingPolicy.KebabCaseLower.ConvertName(family.ToString());
 

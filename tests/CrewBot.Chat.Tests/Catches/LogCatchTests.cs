@@ -102,7 +102,7 @@ public sealed class LogCatchTests : IAsyncDisposable
     [Theory]
     [InlineData("log perch 118in", "118 in (299.7 cm) is longer than any yellow perch one expects")]
     [InlineData("log walleye 20in 40lb", "does not fit a walleye of 20 in (50.8 cm)")]
-    [InlineData("catch log species:walleye when:23:30", "23:30 is still to come")]
+    [InlineData("catch log species:walleye when:23:30", "23:30 is still to come: give when it was caught, such as when:\"yesterday 23:30\".")]
     [InlineData("catch log species:walleye length:-3in", "length")]
     [InlineData("catch log species:walleye water:\"Lune Basin\"", "'Lune Basin' is no water of this crew.")]
     [InlineData("catch log species:walley3", "'walley3' is not known. Nearest: walleye")]

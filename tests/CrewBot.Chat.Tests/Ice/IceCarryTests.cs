@@ -25,6 +25,17 @@ public sealed partial class IceCarryTests
         Assert.Equal(2, reply.Cautions.Count(line => line.Contains("No ice is safe", StringComparison.Ordinal) || line.Contains("last word", StringComparison.Ordinal)));
     }
 
+    // The project's figures: 6 in for one person on foot, 10 in for a gathering.
+    [Theory]
+    [InlineData("weight:600lb", "Asked for: 10 in")]
+    [InlineData("weight:100lb", "Asked for: 6 in")]
+    public async Task Carry_AWeightThatNobodyNames_IsNoLoneWalkersPastASecondPersons(string said, string asked)
+    {
+        await using var room = await RoomAsync("clear:9in");
+
+        Assert.Contains((await room.SayAsync($"{Ask} {said}")).Lines, line => line.StartsWith(asked, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Carry_SixAtACabinForFourHours_GivesNoFigure()
     {

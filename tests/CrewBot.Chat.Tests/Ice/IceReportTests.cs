@@ -155,7 +155,7 @@ public sealed class IceReportTests
         var reply = await room.SayAsync($"{Report} total:8in author:Ben quote:\"8 inches out there\" written:\"2h ago\"");
 
         Assert.Contains(reply.Lines, line => line.Contains("nobody said when", StringComparison.Ordinal));
-        Assert.Contains(reply.Lines, line => line.Contains("supports no answer", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.Contains("gives no figure: it lacks when", StringComparison.Ordinal));
     }
 
     [Fact]

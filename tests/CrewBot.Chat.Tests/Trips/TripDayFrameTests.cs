@@ -80,7 +80,7 @@ public sealed class TripDayFrameTests : IAsyncDisposable
     {
         await PlanAsync();
 
-        Assert.Contains("You are not on this trip", (await _room.SayAsync("trip pack", "Bo")).Problem, StringComparison.Ordinal);
+        Assert.Contains("You are not on trip 1 (Loon Basin, ", (await _room.SayAsync("trip pack", "Bo")).Problem, StringComparison.Ordinal);
     }
 
     public ValueTask DisposeAsync() => _room.DisposeAsync();

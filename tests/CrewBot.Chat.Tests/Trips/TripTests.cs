@@ -31,7 +31,7 @@ public sealed class TripTests : IAsyncDisposable
     }
 
     [Theory]
-    [InlineData("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" return:06:00", "is before you meet")]
+    [InlineData("trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" return:06:00", "give a later one, such as return:16:00, or return:\"2027-01-18 06:00\" across midnight.")]
     [InlineData("trip plan water:\"Loon Basin\" meet:\"2027-01-02 07:00\"", "has passed")]
     [InlineData("trip plan water:\"Loon Basin\" meet:soon", "can't read 'soon'")]
     [InlineData("trip plan water:\"Lune Basin\" meet:07:00", "is no water of this crew")]
@@ -407,7 +407,7 @@ public sealed class TripTests : IAsyncDisposable
         var reply = await _room.SayAsync("trip load");
 
         Assert.Equal(240, reply.Figures.Single(figure => figure.Key == "trip.load").Value, tolerance: 1e-9);
-        Assert.Contains(reply.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.StartsWith("No spot was named, so nothing measured stands beside it", StringComparison.Ordinal));
         Assert.DoesNotContain(reply.Lines.Append(reply.Headline), line => line.Contains(" in ", StringComparison.Ordinal) && line.Contains("cm", StringComparison.Ordinal));
     }
 

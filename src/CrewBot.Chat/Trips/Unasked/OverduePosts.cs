@@ -29,8 +29,8 @@ internal static class OverduePosts
 
     private static string Ending(TripScene scene, TripParty party, TimeZoneInfo zone) => party switch
     {
-        { BackAt: { } back } => $"{Name(scene, party)} back at {DayTime.Hour(back, zone)}",
-        { DueBack: { } due } => $"{Name(scene, party)} said to be late, back by {DayTime.Hour(due, zone)}",
+        { BackAt: { } back } => $"{Name(scene, party)} back at {DayTime.Say(back, party.OutAt!.Value, zone)}",
+        { DueBack: { } due } => $"{Name(scene, party)} said to be late, back by {DayTime.Say(due, party.OutAt!.Value, zone)}",
         _ => Name(scene, party),
     };
 
@@ -43,7 +43,7 @@ internal static class OverduePosts
             Headline = $"OVERDUE: {Name(scene, party)}, to be back by {DayTime.Show(party.DueBack!.Value, zone)}",
             Lines =
             [
-                $"Last known: {scene.Water}{(party.Spot is { } spot ? $", {spot}" : "")}, out since {DayTime.Hour(party.OutAt!.Value, zone)}.",
+                $"Last known: {scene.Water}{(party.Spot is { } spot ? $", {spot}" : "")}, out since {DayTime.Say(party.OutAt!.Value, party.DueBack!.Value, zone)}.",
                 $"Plan: trip {trip.Number}{(trip.Place is { } meet ? $", met at {meet}" : "")}, everybody off the ice by {DayTime.Show(trip.ReturnAt, zone)}{(trip.Species is { } species ? $", after {CatchWords.NameOf(species, scene.Knowledge)}" : "")}.",
                 .. trip.Note is { } note ? (string[])[$"Note: {note}"] : [],
                 $"Try to reach them. No answer: call {scene.Contacts.EmergencyNumber} and say the above. Nobody follows them onto the ice alone.",
