@@ -41,11 +41,12 @@ public sealed class CatchShorthand : Shorthand
         var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
         var heard = new List<KeyValuePair<string, string>>();
         var missed = new List<string>();
-        var said = words.Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
+        var said = SaidWords.Of(words);
         for (var at = 0; at < said.Length;)
         {
             at += Time(said, at, caller.Units, heard)
                 ?? Line(said, at, heard)
+                ?? Cold(said, at, caller.Units, heard)
                 ?? Quantity(said, at, heard)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Other(said[at], missed);
@@ -83,9 +84,26 @@ public sealed class CatchShorthand : Shorthand
         return 2;
     }
 
+    private int? Cold(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    {
+        if (BelowZero.At(said, at, units) is not { } cold)
+        {
+            return null;
+        }
+
+        heard.Add(new(_options.Air.Name, cold.Text));
+        return cold.Words;
+    }
+
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        if (FeetAndInches.At(said, at) is { } both && (both.Feet < ToldToTheInch || MeasuresTheFish(said[..at]) || MeasuresTheFish(said[(at + both.Words)..])))
+        if (TwoUnits.PoundsAndOunces.At(said, at) is { } weighed)
+        {
+            heard.Add(new(_options.Weight.Name, string.Join(' ', said[at..(at + weighed.Words)])));
+            return weighed.Words;
+        }
+
+        if (TwoUnits.FeetAndInches.At(said, at) is { } both && (both.Large < ToldToTheInch || MeasuresTheFish(said[..at]) || MeasuresTheFish(said[(at + both.Words)..])))
         {
             heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
             return both.Words;

@@ -16,6 +16,29 @@ public sealed class LogCatchTests : IAsyncDisposable
     public async Task Log_ATipUp_IsWhatIsSetForThatFish(string line, string heard) =>
         Assert.Contains(heard, (await _room.SayAsync(line)).Lines);
 
+    // As a phone sends it, and as people without decimal points write it.
+    [Theory]
+    [InlineData("log walleye 54,5 cm", "Heard: species walleye, length 54,5 cm.")]
+    [InlineData("log walleye,22in,24ft", "Heard: species walleye, length 22in, depth 24ft.")]
+    [InlineData("log walleye 8 lbs 3 oz kept", "Heard: species walleye, weight 8 lbs 3 oz, fate kept.")]
+    [InlineData("log crappie 14 1/2\" 2lb6oz", "Heard: species black crappie, length 14 1/2\", weight 2lb6oz.")]
+    [InlineData("Log pike 24½” released.", "Heard: species northern pike, length 24½”, fate released.")]
+    [InlineData("log **walleye** - 22in. - 24ft - _released_", "Heard: species walleye, length 22in, depth 24ft, fate released.")]
+    [InlineData("log walleye 22in 20 below", "Heard: species walleye, length 22in, air -20F.")]
+    public async Task Log_AsItIsTyped_IsReadWhole(string line, string heard) =>
+        Assert.Equal(heard, (await _room.SayAsync(line)).Lines[^1]);
+
+    [Theory]
+    [InlineData("8 lb 3 oz", 131)]
+    [InlineData("8lb3oz", 131)]
+    [InlineData("8 pounds 3.5 ounces", 131.5)]
+    public async Task Log_PoundsAndOunces_AreOneWeight(string weight, double ounces)
+    {
+        var reply = await _room.SayAsync($"/catch log species:walleye weight:\"{weight}\"");
+
+        Assert.Equal(ounces * 28.349523125, Figure(reply, "catch.weight"), tolerance: 1e-6);
+    }
+
     [Fact]
     public async Task Log_WordsInAnyOrder_AreReadAsOptions()
     {

@@ -73,6 +73,7 @@ public sealed class IceReportTests
     [Theory]
     [InlineData("4 to 5 inches", "4 in (10.1 cm)")]
     [InlineData("4-5in clear", "4 in (10.1 cm) clear")]
+    [InlineData("4,5in clear", "4.5 in (11.4 cm) clear")]
     [InlineData("6 or 4.5 in", "4.5 in (11.4 cm)")]
     [InlineData("10–12cm", "3.9 in (10 cm)")]
     public async Task Say_ShorthandWithARange_TakesItsLowerEnd(string range, string shown)

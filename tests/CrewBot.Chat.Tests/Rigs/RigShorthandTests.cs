@@ -1,3 +1,5 @@
+using CrewBot.Chat.Commands;
+
 namespace CrewBot.Chat.Tests.Rigs;
 
 /// <summary>A plan asked for in plain words.</summary>
@@ -42,6 +44,19 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 20ft lead free", "Heard: species walleye, depth 20ft, without lead.")]
     [InlineData("what line for pike", "Heard: species northern pike. Assumed")]
     [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
+    [InlineData("zander 7,5 m", "Heard: species zander, depth 7,5 m. Assumed")]
+    [InlineData("crappie 7 1/2 ft", "Heard: species black crappie, depth 7 1/2 ft. Assumed")]
+    [InlineData("**walleye** `24ft` \"rattle bait\".", "Heard: species walleye, depth 24ft, presentation rattle bait. Assumed")]
+    [InlineData("walleye 8” hole 18’", "Heard: species walleye, hole 8”, depth 18’.")]
+    [InlineData("walleye 24ft hole 8", "Heard: species walleye, depth 24ft, hole 8in. Assumed")]
+    [InlineData("perch depth 18", "Heard: species yellow perch, depth 18ft. Assumed")]
+    [InlineData("walleye 24ft 20 below", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft 20 degrees below zero", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft 20C below", "Heard: species walleye, depth 24ft, air -20C. Assumed")]
+    [InlineData("walleye 24ft - 20C", "Heard: species walleye, depth 24ft, air -20C. Assumed")]
+    [InlineData("walleye - 24ft - minus 5", "Heard: species walleye, depth 24ft, air -5F. Assumed")]
+    [InlineData("walleye 24ft -20", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft -5 F", "Heard: species walleye, depth 24ft, air -5 F. Assumed")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
         var reply = await chat.SayAsync(words);
@@ -61,6 +76,16 @@ public sealed class RigShorthandTests(ChatFixture chat)
 
         Assert.Null(reply.Problem);
         Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
+    // "20 below" is said in the unit of whoever says it.
+    [Fact]
+    public async Task Say_BelowZeroByAMetricCaller_IsCelsius()
+    {
+        var reply = await chat.SayAsync("walleye 7m 20 below", CrewUnits.Metric);
+
+        Assert.StartsWith("Heard: species walleye, depth 7m, air -20C.", reply.Lines[^1], StringComparison.Ordinal);
+        Assert.Contains(reply.Cautions, caution => caution.Contains("At -20 °C (-4 °F) wet braid", StringComparison.Ordinal));
     }
 
     [Fact]
