@@ -125,17 +125,35 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft 30ft", "depth is given twice, 24ft and 30ft: keep one.")]
     [InlineData("walleye perch", "species is given twice, walleye and yellow perch: keep one.")]
+    [InlineData("walleye 20ft 24ft 30ft", "depth is given 3 times, 20ft, 24ft and 30ft: keep one.")]
     [InlineData("walleye 24ft depth:30ft", "depth is given twice: keep one.")]
     public async Task Say_SaidTwice_AsksForOne(string words, string problem) =>
         Assert.Equal(problem, (await chat.SayAsync(words)).Problem);
 
     [Theory]
-    [InlineData("trout 12ft", "'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake")]
-    [InlineData("white bass 20ft", "'white' may be white crappie, lake whitefish")]
-    [InlineData("pirch 20ft", "'pirch' may be yellow perch")]
-    [InlineData("wal 20ft", "'wal' may be walleye")]
+    [InlineData("trout 12ft", "'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake. Say which.")]
+    [InlineData("white bass 20ft", "'white' may be white crappie, lake whitefish. Say which.")]
+    [InlineData("pirch 20ft", "'pirch' may be yellow perch. Send it again with that.")]
+    [InlineData("wal 20ft", "'wal' may be walleye. Send it again with that.")]
     public async Task Say_PartOrSlipOfNames_AsksWhich(string words, string may) =>
-        Assert.Equal($"No species in that: {may}. Say which.", (await chat.SayAsync(words)).Problem);
+        Assert.Equal($"No species in that: {may}", (await chat.SayAsync(words)).Problem);
+
+    [Theory]
+    [InlineData("/rig spread perch 8 holes", "8 holes for yellow perch, neutral")]
+    [InlineData("/rig spread perch holes:1", "1 hole for yellow perch, neutral")]
+    public async Task Spread_OverManyDepths_CautionsOfDepthOnce(string line, string headline)
+    {
+        var reply = await chat.SayAsync(line);
+
+        Assert.Equal(headline, reply.Headline);
+        Assert.Single(reply.Cautions, caution => caution.StartsWith("At 20 ft (6.1 m) and deeper, yellow perch", StringComparison.Ordinal));
+    }
+
+    // An advice has its lengths in the reader's units.
+    [Fact]
+    public async Task Check_NoLeader_AdvisesOneInTheReadersUnits() => Assert.Contains(
+        "1. No leader: walleye see braid straight to the lure. Tie in 61 cm (24 in) to 0.9 m (3 ft) of fluorocarbon.",
+        (await chat.SayAsync("/rig check mainline:\"braid 6lb\" species:walleye", CrewUnits.Metric)).Lines);
 
     [Fact]
     public async Task Say_ShorthandInAnOption_IsReadTheSame()
