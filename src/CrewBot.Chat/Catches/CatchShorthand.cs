@@ -10,11 +10,22 @@ public sealed class CatchShorthand : Shorthand
 {
     private const double Inch = 0.0254;
 
+    // "half an hour ago"
+    private const int LongestTime = 4;
+
     // Shallow water is told to the inch; "24ft 9in" is more likely a depth and a fish.
     private const double ToldToTheInch = 10;
 
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth"];
+    [
+        "a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth",
+        "about", "around", "down", "water", "i", "my", "it", "was",
+    ];
+
+    // Shorter ones are one slip off other words.
+    private const int ShortestSlip = 7;
+
+    private static readonly HashSet<string> Lines = ["line", "rod"];
 
     private readonly CatchOptions _options;
     private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
@@ -49,6 +60,7 @@ public sealed class CatchShorthand : Shorthand
                 ?? Cold(said, at, caller.Units, heard)
                 ?? Quantity(said, at, heard)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
+                ?? Slip(said[at], heard)
                 ?? Other(said[at], missed);
         }
 
@@ -58,7 +70,7 @@ public sealed class CatchShorthand : Shorthand
 
     private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
     {
-        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        for (var count = Math.Min(LongestTime, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);
             if (_options.When.Reader.Read(text, units).Fault is null)
@@ -73,7 +85,7 @@ public sealed class CatchShorthand : Shorthand
 
     private int? Line(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        if (!said[at].Equals("line", StringComparison.OrdinalIgnoreCase)
+        if (!Lines.Contains(said[at].ToLowerInvariant())
             || at + 1 == said.Length
             || !int.TryParse(said[at + 1], NumberStyles.None, CultureInfo.InvariantCulture, out _))
         {
@@ -142,6 +154,21 @@ public sealed class CatchShorthand : Shorthand
     };
 
     private static bool IsGirth(string word) => word.Equals("girth", StringComparison.OrdinalIgnoreCase);
+
+    // Fingers are cold: a fish or its fate may be one slip off, and what it was read as is said back.
+    private int? Slip(string word, List<KeyValuePair<string, string>> heard)
+    {
+        foreach (var (option, words) in _vocabularies.Where(vocabulary => vocabulary.Option == _options.Species || vocabulary.Option == _options.Fate))
+        {
+            if (WordMatch.OneSlipOff(word, words, ShortestSlip) is { } meant)
+            {
+                heard.Add(new(option.Name, meant));
+                return 1;
+            }
+        }
+
+        return null;
+    }
 
     private static int Other(string word, List<string> missed)
     {

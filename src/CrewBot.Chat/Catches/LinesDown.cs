@@ -25,7 +25,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
             if (at > request.At)
             {
-                return Reply.Refuse($"{Moment.Show(at, request.At)} is still to come: give when they went down.");
+                return Reply.Refuse(Moment.StillToCome(at, "they went down", request));
             }
 
             if (!request.Has(options.More) && await spells.OpenOfAsync(member.Id) is [var first, ..] down)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Commands;
 
 namespace CrewBot.Chat.Catches;
 
@@ -31,6 +32,13 @@ public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly
         var day = Day ?? DateOnly.FromDateTime(here.DateTime).AddDays(-DaysBack);
         var local = day.ToDateTime(Clock);
         return new DateTimeOffset(local, zone.GetUtcOffset(local));
+    }
+
+    /// <summary>Refuses a time to come, in a line, with the clock that it was read by: it may be set to another zone.</summary>
+    public static string StillToCome(DateTimeOffset time, string what, Request request)
+    {
+        var now = TimeZoneInfo.ConvertTime(request.At, request.Caller.Zone);
+        return $"{Show(time, request.At)} is still to come: it is {Show(now, now)} in {request.Caller.Zone.Id}. Give when {what}, such as 10 min ago.";
     }
 
     /// <summary>A time as it is shown: "14:20" for today, "Sat 16 Jan 14:20" for a day within half a year, else with the year.</summary>

@@ -6,6 +6,9 @@ namespace CrewBot.Chat.Ice;
 /// <summary>Reads "Loon Basin north bay 5in clear 2in white 10 min ago" as options of a report.</summary>
 public sealed class IceShorthand(IceOptions options) : Shorthand
 {
+    // "half an hour ago"
+    private const int LongestTime = 4;
+
     private static readonly HashSet<string> Fillers = ["a", "an", "and", "at", "of", "the", "ice", "with", "on", "in", "off", "there", "is"];
 
     private static readonly Dictionary<string, string> Hazards =
@@ -59,7 +62,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
 
     private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
     {
-        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        for (var count = Math.Min(LongestTime, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);
             if (options.When.Reader.Read(text, units).Fault is null)
