@@ -34,7 +34,7 @@ internal sealed class WaterChange(CrewOptions options)
         }
 
         return RulesIn(request).Any() && !request.Has(options.Reference)
-            ? "A rule needs its reference: where does the authority say so?"
+            ? "A rule needs its reference, where the authority says so: add it, such as reference:\"booklet p. 12\"."
             : null;
     }
 

@@ -39,9 +39,11 @@ public sealed class SetUpCrewTests : IAsyncDisposable
 
     [Theory]
     [InlineData("crew setup lines:2", "lines belongs to a water")]
-    [InlineData("crew setup water:Loon lines:2", "A rule needs its reference")]
+    [InlineData("crew setup water:Loon lines:2", "A rule needs its reference, where the authority says so: add it, such as reference:\"booklet p. 12\".")]
     [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone. Nearest: America/Winnipeg.")]
     [InlineData("crew setup zone:toronot", "Nearest: America/Toronto")]
+    [InlineData("crew setup zone:America/Winipeg", "Nearest: America/Winnipeg.")]
+    [InlineData("crew setup zone:central", "Nearest: US/Central, Canada/Central.")]
     [InlineData("crew setup zone:xyzzy", "Give a time zone, such as America/Winnipeg or UTC.")]
     [InlineData("crew setup person:Bo", "go together")]
     [InlineData("crew setup water:Loon at:95,200", "latitude and longitude")]
