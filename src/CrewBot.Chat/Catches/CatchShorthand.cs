@@ -140,8 +140,7 @@ public sealed class CatchShorthand : Shorthand
         return null;
     }
 
-    private static bool MeasuresTheFish(string[] words) => words.Any(word =>
-        NumberText.Split(word) is { } split && UnitWord.Find(split.After) is { Dimension: Dimension.Length, Factor: <= Inch });
+    private static bool MeasuresTheFish(string[] words) => words.Any(UnitWord.MeasuresFish);
 
     // Inches and centimetres measure a fish, feet, metres and fathoms the water.
     private CommandOption? OptionFor(UnitWord unit, bool girth) => unit.Dimension switch

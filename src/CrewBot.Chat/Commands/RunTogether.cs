@@ -24,10 +24,10 @@ internal static class RunTogether
 
     /// <summary>
     /// The other option that a text is for which a command's first option can't read, with its name: "5" of a list is how
-    /// many. Null when it is for none.
+    /// many, "water Loon Basin" a water. Null when it is for none.
     /// </summary>
     public static string? MeantOtherwise(CommandOption option, string text, CommandInfo info, IReadOnlyDictionary<string, string> written, Caller caller) =>
-        option == info.Options[0] && !option.IsRequired ? Named([text], info, written, caller) : null;
+        option == info.Options[0] && !option.IsRequired ? Named(text.Split(' ', StringSplitOptions.RemoveEmptyEntries), info, written, caller) : null;
 
     // The rest of the words with the option that they are for: "length 23in" names it, "negative" can only be one.
     private static string? Named(string[] rest, CommandInfo info, IReadOnlyDictionary<string, string> written, Caller caller)

@@ -46,6 +46,7 @@ public sealed class RigShorthand : Shorthand
             (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
             (options.Bait, WordMatch.WordsOf(knowledge.Baits)),
             (options.Lake, WordMatch.WordsOf(knowledge.Waters)),
+            (options.From, new() { ["my box"] = "box", ["from my box"] = "box", ["from box"] = "box" }),
         ];
         _without = new WithoutReader(knowledge).Words.DistinctBy(RecordSet.Plain).ToDictionary(RecordSet.Plain, word => word);
     }

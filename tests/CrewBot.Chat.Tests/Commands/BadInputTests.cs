@@ -46,6 +46,7 @@ public sealed class BadInputTests(ChatFixture chat)
     [InlineData("/rig check mainline:\"mono 6\"", "mainline: '6' has no unit. Give material and test or diameter, such as braid 6lb or nylon 0.18mm.")]
     [InlineData("/rig check mainline:\"braid 300lb\"", "mainline: '300lb' is outside 0.4 lb (0.2 kg) to 154.3 lb (70 kg). Give pounds or kilograms, such as 10lb.")]
     [InlineData("/rig check mainline:\"string 6lb\"", "mainline: 'string' is no line I know. There is nylon, fluorocarbon, braid, steel wire, titanium wire.")]
+    [InlineData("/rig check mainline:\"braid 6lb\" lure:1/8oz", "lure: '1/8oz' names no lure. Give weight and kind, and the metal if you know it, such as 1/8oz tungsten jig.")]
     [InlineData("/rig broke place:lure end:straightened", "end: that is not seen there. At that place: curl, clean, frayed, flattened.")]
     [InlineData("/rig spread species:walleye holes:3 hit:4", "hit: there is no hole 4 of 3.")]
     [InlineData("/line compare line:\"braid 80lb\"", "with is missing: nylon of 80 lb (36.3 kg) is not in the table. Give material and test or diameter, such as braid 6lb or nylon 0.18mm.")]

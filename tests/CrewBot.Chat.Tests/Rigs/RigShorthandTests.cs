@@ -10,6 +10,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("WALLEYE 24' NEGATIVE", "Heard: species walleye, depth 24', mood negative.")]
     [InlineData("negative walleye, 24 feet deep", "Heard: mood negative, species walleye, depth 24 feet.")]
     [InlineData("lakers 60 ft hot", "Heard: species lake trout, depth 60 ft, mood hot.")]
+    [InlineData("walleye 24ft in the hub", "Heard: species walleye, depth 24ft, place hub.")]
     [InlineData("eelpout in a shack", "Heard: species burbot, place shack.")]
     [InlineData("perch 20ft with maggots", "Heard: species yellow perch, depth 20ft, bait maggots.")]
     [InlineData("big pike dead bait", "Heard: size big, species northern pike, presentation dead bait.")]
@@ -148,6 +149,28 @@ public sealed class RigShorthandTests(ChatFixture chat)
         Assert.Equal(headline, reply.Headline);
         Assert.Single(reply.Cautions, caution => caution.StartsWith("At 20 ft (6.1 m) and deeper, yellow perch", StringComparison.Ordinal));
     }
+
+    // A fish that is measured is no water: what was asked for is a place in the log.
+    [Theory]
+    [InlineData("caught a 24 inch pike", "/catch log species:\"northern pike\" length:\"24 inch\"")]
+    [InlineData("logg walleye 52cm", "/catch log species:walleye length:52cm")]
+    public async Task Say_AFishWithItsLength_SaysHowToLogIt(string words, string command)
+    {
+        var reply = await chat.SayAsync(words);
+
+        Assert.Contains($"Landed it? No fish is logged by this; to log it: {command}", reply.Lines);
+        Assert.InRange(reply.Lines.Count, 1, 8);
+        Assert.Contains(reply.Reasons, reason => reason.StartsWith("Or: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Say_ADepthWithAnotherLength_IsAboutARig() =>
+        Assert.DoesNotContain((await chat.SayAsync("walleye 24ft 10in of ice")).Lines, line => line.StartsWith("Landed", StringComparison.Ordinal));
+
+    [Fact]
+    public async Task Check_JoinWithoutALeader_SaysThatNothingIsJoined() => Assert.Equal(
+        "Assumed: no leader, so nothing is joined, improved clinch at the lure.",
+        (await chat.SayAsync("/rig check mainline:\"braid 6lb\" join:alberto hook:#6")).Lines[^1]);
 
     // An advice has its lengths in the reader's units.
     [Fact]
