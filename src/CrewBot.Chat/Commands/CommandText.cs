@@ -10,11 +10,14 @@ public static partial class CommandText
 
     private const int MostOptionsNamed = 8;
 
+    // Emphasis, a quotation's mark or a prompt that was copied along, another bot's sign for a command.
+    private static readonly char[] BeforeCommands = ['*', '_', '`', '~', '>', '!', ' '];
+
     /// <summary>Reads a line.</summary>
     /// <returns>Path and options, or in one line what is wrong with it.</returns>
     public static Reading<TypedCommand> Read(string line, CommandCatalog catalog)
     {
-        var text = line.Trim();
+        var text = line.Trim().TrimStart(BeforeCommands);
         if (text.Length == 0)
         {
             return new Misread($"Nothing to answer. Try {catalog.Bare.Example}");

@@ -22,7 +22,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
     public override Expansion Expand(string words, Caller caller)
     {
         // A range of thickness counts as its lower end.
-        var said = SaidWords.Of(LengthRange.ToLower(words));
+        var said = SaidWords.AsWritten(LengthRange.ToLower(words));
         var waters = WordMatch.WordsOf(caller.Waters);
         var (heard, missed, spot, hazards) = (new List<KeyValuePair<string, string>>(), new List<string>(), new List<string>(), new List<string>());
         var mayNameSpot = false;

@@ -12,7 +12,10 @@ internal static partial class SaidWords
     /// the minus of "- 20C" and "minus 20" goes to its number.
     /// </summary>
     public static string[] Of(string text) =>
-        [.. Between().Split(LoneMinus().Replace(text, "-")).Select(Bare).Where(word => word is not ("" or "-" or "–" or "—"))];
+        [.. AsWritten(LoneMinus().Replace(text, "-")).Select(Bare).Where(word => word is not ("" or "-" or "–" or "—"))];
+
+    /// <summary>The words with what marks they bear, for names that are kept: "pt. 3".</summary>
+    public static string[] AsWritten(string text) => [.. Between().Split(text).Where(word => word.Length > 0)];
 
     private static string Bare(string word)
     {

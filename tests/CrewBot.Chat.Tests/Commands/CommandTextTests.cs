@@ -33,6 +33,12 @@ public sealed class CommandTextTests(ChatFixture chat)
     [InlineData("🎣 walleye", "🎣 walleye")]
     public void Read_BareWords_AreAPlan(string line, string ask) => AssertRead(line, "rig plan", ("ask", ask));
 
+    [Theory]
+    [InlineData("> log walleye 22in")]
+    [InlineData("!log walleye 22in")]
+    [InlineData("**/log walleye 22in")]
+    public void Read_MarksBeforeACommand_AreNoPartOfIt(string line) => AssertRead(line, "catch log", ("ask", "walleye 22in"));
+
     [Fact]
     public void Read_ColonAfterAWord_IsNoOption() => AssertRead("log walleye: 22in released", "catch log", ("ask", "walleye: 22in released"));
 

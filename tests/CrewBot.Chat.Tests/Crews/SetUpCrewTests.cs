@@ -28,6 +28,17 @@ public sealed class SetUpCrewTests : IAsyncDisposable
         Assert.Contains("is no water of this crew", (await _room.SayAsync("rig plan species:walleye lake:\"loon basin\"", crew: "other")).Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("log walleye 22in St. Elm Lake", "water St. Elm Lake.")]
+    [InlineData("log walleye 22in st. elm lake.", "water St. Elm Lake.")]
+    [InlineData("walleye 24ft St. Elm Lake", "lake St. Elm Lake.")]
+    public async Task Say_WaterWithAFullStopInItsName_IsHeard(string line, string heard)
+    {
+        await _room.SayAsync("crew setup water:\"St. Elm Lake\"");
+
+        Assert.Contains(heard, (await _room.SayAsync(line)).Lines[^1], StringComparison.Ordinal);
+    }
+
     // More lines than the crew filled in are neither planned for nor counted in silence.
     [Fact]
     public async Task Say_MoreLinesThanTheWaterAllows_SaysSo()
