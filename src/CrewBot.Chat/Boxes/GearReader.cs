@@ -72,7 +72,7 @@ public sealed class GearReader(TradeKnowledge knowledge) : OptionReader<Gear>
         var reading = _lures.Read(text, units);
         if (reading.Value is not { } lure)
         {
-            return SpokenParts.Of(text).Quantities.Count > 0
+            return SpokenParts.Of(text) is { Quantities.Count: > 0, Words.Count: > 0 }
                 ? new Misread(reading.Fault!)
                 : new Misread($"can't tell what {Quoting.Quote(text)} is. Give {Accepts}.");
         }

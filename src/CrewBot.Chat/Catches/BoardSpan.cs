@@ -45,5 +45,10 @@ internal sealed record BoardSpan(DateTimeOffset From, DateTimeOffset Until, long
             : await trips.LastAsync(request.At);
     }
 
-    private static string WordOf(Period period) => period == Period.All ? "whole log" : period.ToString().ToLowerInvariant();
+    private static string WordOf(Period period) => period switch
+    {
+        Period.All => "whole log",
+        Period.Day => "last 24 hours",
+        _ => period.ToString().ToLowerInvariant(),
+    };
 }

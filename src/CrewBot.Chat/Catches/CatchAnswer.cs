@@ -83,7 +83,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
 
         if (entry.Length is not { } length)
         {
-            _lines.AddRange(entry.Weight is { } alone ? [$"{request.Show.Fish(alone.Mass)} on the scale."] : []);
+            _lines.AddRange(entry.Weight is { } alone ? [$"{CatchWords.Weight(alone, request)} on the scale."] : []);
             return;
         }
 
@@ -100,7 +100,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
         {
             return RelativeWeight.Of(species, length.Length, weight.Mass) is { } relative
                 ? Weighed(weight, relative)
-                : $"{request.Show.Fish(weight.Mass)} on the scale; {StandardWeight.Of(species, length.Length).WhyNot!.ToString(request.Show)}.";
+                : $"{CatchWords.Weight(weight, request)} on the scale; {StandardWeight.Of(species, length.Length).WhyNot!.ToString(request.Show)}.";
         }
 
         if (WeightEstimate.Of(species, length.Length, entry.Girth?.Length) is not { } estimate)
@@ -117,7 +117,7 @@ internal sealed class CatchAnswer(Request request, TradeKnowledge knowledge, Spe
     private string Weighed(ExactMass weight, RelativeWeight relative)
     {
         _figures.Add(CatchFigures.Relative.Of(relative.Share));
-        return $"{request.Show.Fish(weight.Mass)} on the scale: {relative.Condition.ToString().ToLowerInvariant()} for its length, {relative.Share.Percent:0} % of the standard weight.";
+        return $"{CatchWords.Weight(weight, request)} on the scale: {relative.Condition.ToString().ToLowerInvariant()} for its length, {relative.Share.Percent:0} % of the standard weight.";
     }
 
     private void Best(LongestCatch? crewBest, LongestCatch? ownBest)

@@ -21,7 +21,7 @@ internal static class CatchDraft
     {
         if (entry.CaughtAt > request.At + ClocksDiffer)
         {
-            return $"{Moment.Show(entry.CaughtAt, request.At)} is still to come: give when it was caught, such as when:\"{Moment.Before(entry.CaughtAt, request.At)}\".";
+            return Moment.StillToCome(entry.CaughtAt, "it was caught", request);
         }
 
         return !confirmed && OddityOf(entry, species, request) is { } odd ? $"{odd} {OtherwiseConfirm}" : null;
@@ -47,7 +47,7 @@ internal static class CatchDraft
 
         var expected = Plausibility.ExpectedWeight(species, length.Length);
         return entry.Weight is { } weight && !expected.Contains(weight.Mass)
-            ? $"{request.Show.Fish(weight.Mass)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected."
+            ? $"{CatchWords.Weight(weight, request)} does not fit a {species.Name} of {CatchWords.Length(length, request.Units)}: from {request.Show.Fish(expected.Low)} to {request.Show.Fish(expected.High)} is expected."
             : null;
     }
 

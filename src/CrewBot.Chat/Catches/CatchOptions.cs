@@ -101,5 +101,5 @@ public sealed class CatchOptions(TradeKnowledge knowledge)
         [Length, Weight, Girth, Water, Spot, Depth, Presentation, Lure, Mood, Line, Fate, When, Note, Photo, Air, Confirm];
 
     internal static ChoiceReader<bool> Fates { get; } = new(
-        [("kept", true), ("released", false)], [("keep", true), ("let go", false), ("back", false)]);
+        [("kept", true), ("released", false)], [("keep", true), ("let go", false), ("let it go", false), ("back", false), ("put back", false), ("threw back", false), ("c&r", false)]);
 }

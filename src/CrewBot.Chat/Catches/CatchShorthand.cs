@@ -10,11 +10,22 @@ public sealed class CatchShorthand : Shorthand
 {
     private const double Inch = 0.0254;
 
+    // "half an hour ago"
+    private const int LongestTime = 4;
+
     // Shallow water is told to the inch; "24ft 9in" is more likely a depth and a fish.
     private const double ToldToTheInch = 10;
 
     private static readonly HashSet<string> Fillers =
-        ["a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth"];
+    [
+        "a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth",
+        "about", "around", "down", "water", "i", "my", "it", "was",
+    ];
+
+    // Shorter ones are one slip off other words.
+    private const int ShortestSlip = 7;
+
+    private static readonly HashSet<string> Lines = ["line", "rod"];
 
     private readonly CatchOptions _options;
     private readonly IReadOnlyList<(CommandOption Option, Dictionary<string, string> Words)> _vocabularies;
@@ -41,13 +52,15 @@ public sealed class CatchShorthand : Shorthand
         var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
         var heard = new List<KeyValuePair<string, string>>();
         var missed = new List<string>();
-        var said = words.Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
+        var said = SaidWords.Of(words);
         for (var at = 0; at < said.Length;)
         {
             at += Time(said, at, caller.Units, heard)
                 ?? Line(said, at, heard)
+                ?? Cold(said, at, caller.Units, heard)
                 ?? Quantity(said, at, heard)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
+                ?? Slip(said[at], heard)
                 ?? Other(said[at], missed);
         }
 
@@ -57,7 +70,7 @@ public sealed class CatchShorthand : Shorthand
 
     private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
     {
-        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
+        for (var count = Math.Min(LongestTime, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);
             if (_options.When.Reader.Read(text, units).Fault is null)
@@ -72,7 +85,7 @@ public sealed class CatchShorthand : Shorthand
 
     private int? Line(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        if (!said[at].Equals("line", StringComparison.OrdinalIgnoreCase)
+        if (!Lines.Contains(said[at].ToLowerInvariant())
             || at + 1 == said.Length
             || !int.TryParse(said[at + 1], NumberStyles.None, CultureInfo.InvariantCulture, out _))
         {
@@ -83,9 +96,26 @@ public sealed class CatchShorthand : Shorthand
         return 2;
     }
 
+    private int? Cold(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    {
+        if (BelowZero.At(said, at, units) is not { } cold)
+        {
+            return null;
+        }
+
+        heard.Add(new(_options.Air.Name, cold.Text));
+        return cold.Words;
+    }
+
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        if (FeetAndInches.At(said, at) is { } both && (both.Feet < ToldToTheInch || MeasuresTheFish(said[..at]) || MeasuresTheFish(said[(at + both.Words)..])))
+        if (TwoUnits.PoundsAndOunces.At(said, at) is { } weighed)
+        {
+            heard.Add(new(_options.Weight.Name, string.Join(' ', said[at..(at + weighed.Words)])));
+            return weighed.Words;
+        }
+
+        if (TwoUnits.FeetAndInches.At(said, at) is { } both && (both.Large < ToldToTheInch || MeasuresTheFish(said[..at]) || MeasuresTheFish(said[(at + both.Words)..])))
         {
             heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
             return both.Words;
@@ -110,8 +140,7 @@ public sealed class CatchShorthand : Shorthand
         return null;
     }
 
-    private static bool MeasuresTheFish(string[] words) => words.Any(word =>
-        NumberText.Split(word) is { } split && UnitWord.Find(split.After) is { Dimension: Dimension.Length, Factor: <= Inch });
+    private static bool MeasuresTheFish(string[] words) => words.Any(UnitWord.MeasuresFish);
 
     // Inches and centimetres measure a fish, feet, metres and fathoms the water.
     private CommandOption? OptionFor(UnitWord unit, bool girth) => unit.Dimension switch
@@ -124,6 +153,21 @@ public sealed class CatchShorthand : Shorthand
     };
 
     private static bool IsGirth(string word) => word.Equals("girth", StringComparison.OrdinalIgnoreCase);
+
+    // Fingers are cold: a fish or its fate may be one slip off, and what it was read as is said back.
+    private int? Slip(string word, List<KeyValuePair<string, string>> heard)
+    {
+        foreach (var (option, words) in _vocabularies.Where(vocabulary => vocabulary.Option == _options.Species || vocabulary.Option == _options.Fate))
+        {
+            if (WordMatch.OneSlipOff(word, words, ShortestSlip) is { } meant)
+            {
+                heard.Add(new(option.Name, meant));
+                return 1;
+            }
+        }
+
+        return null;
+    }
 
     private static int Other(string word, List<string> missed)
     {

@@ -3,6 +3,7 @@ using CrewBot.Chat.Commands;
 using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
+using UnitsNet;
 
 namespace CrewBot.Chat.Catches;
 
@@ -12,6 +13,8 @@ internal static class CatchWords
     private const decimal NanometresInAnInch = 25_400_000;
     private const decimal NanometresInACentimetre = 10_000_000;
     private const decimal LongInCentimetres = 1000;
+
+    private static readonly Mass LightestInHundredths = Mass.FromPounds(1);
 
     /// <summary>A fish's length: "22.5 in (57.2 cm)".</summary>
     public static string Length(ExactLength length, CrewUnits units) => Length(length.Nanometres, units);
@@ -33,6 +36,14 @@ internal static class CatchWords
             : Pair($"{(nanometres / NanometresInAnInch).ToString("0.##", CultureInfo.InvariantCulture)} in", $"{(centimetres / 100).ToString("0.0", CultureInfo.InvariantCulture)} m", units);
     }
 
+    /// <summary>What a scale said, as finely as scales say it: "8.19 lb (3.71 kg)".</summary>
+    public static string Weight(ExactMass weight, Request request) => weight.Mass < LightestInHundredths
+        ? request.Show.Fish(weight.Mass)
+        : Pair(
+            $"{weight.Mass.Pounds.ToString("0.##", CultureInfo.InvariantCulture)} lb",
+            $"{weight.Mass.Kilograms.ToString("0.##", CultureInfo.InvariantCulture)} kg",
+            request.Units);
+
     /// <summary>A depth, as the rest of the replies write it.</summary>
     public static string Depth(ExactLength depth, Request request) => request.Show.Depth(depth.Length);
 
@@ -44,7 +55,7 @@ internal static class CatchWords
         [
             $"#{logged.Number} {NameOf(entry.Species, knowledge)}",
             entry.Length is { } length ? Length(length, request.Units) : null,
-            entry.Weight is { } weight ? request.Show.Fish(weight.Mass) : null,
+            entry.Weight is { } weight ? Weight(weight, request) : null,
             logged.Angler,
             logged.Water,
             Moment.Show(entry.CaughtAt, request.At),

@@ -63,7 +63,7 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
     private static string Article(Period period) => period switch
     {
         Period.Trip => "",
-        Period.All => "the ",
+        Period.All or Period.Day => "the ",
         _ => "this ",
     };
 }

@@ -25,7 +25,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
             var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
             if (at > request.At)
             {
-                return Reply.Refuse($"{Moment.Show(at, request.At)} is still to come: give when they went down.");
+                return Reply.Refuse(Moment.StillToCome(at, "they went down", request));
             }
 
             if (!request.Has(options.More) && await spells.OpenOfAsync(member.Id) is [var first, ..] down)
@@ -57,6 +57,9 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
                     .. request.Has(options.Lines) ? [] : (string[])["Assumed: one line."],
                     .. open.Count > 1 ? (string[])[$"You have {open.Sum(spell => spell.Lines)} lines down in all."] : [],
                 ],
+                Cautions = water?.Lines is { } allowed && open.Sum(spell => spell.Lines) is var all && all > allowed
+                    ? [$"Check the lines that one angler may fish on {water.Name}: {allowed}, as your crew filled in; you have {all} down."]
+                    : [],
                 Actions = [new("Lines up", ActionKind.Run, "lines up")],
             };
         }, cancellationToken);

@@ -49,7 +49,7 @@ public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandl
 
         if (at > request.At)
         {
-            return $"{Moment.Show(at, request.At)} is still to come: give when they came up.";
+            return Moment.StillToCome(at, "they came up", request);
         }
 
         if (open.FirstOrDefault(spell => spell.DownAt > at) is { } later)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Commands;
 
 namespace CrewBot.Chat.Catches;
 
@@ -36,6 +37,13 @@ public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly
     /// <summary>How to say what somebody meant who named a time to come: past midnight, 23:50 is yesterday's.</summary>
     public static string Before(DateTimeOffset time, DateTimeOffset now) =>
         time - TimeSpan.FromDays(1) < now ? $"yesterday {time.ToString("HH:mm", CultureInfo.InvariantCulture)}" : "10 min ago";
+
+    /// <summary>Refuses a time to come, in a line, with the clock that it was read by: it may be set to another zone.</summary>
+    public static string StillToCome(DateTimeOffset time, string what, Request request)
+    {
+        var now = TimeZoneInfo.ConvertTime(request.At, request.Caller.Zone);
+        return $"{Show(time, request.At)} is still to come: it is {Show(now, now)} in {request.Caller.Zone.Id}. Give when {what}, such as when:\"{Before(time, now)}\".";
+    }
 
     /// <summary>A time as it is shown: "14:20" for today, "Sat 16 Jan 14:20" for a day within half a year, else with the year.</summary>
     public static string Show(DateTimeOffset time, DateTimeOffset now) => time.ToString(

@@ -5,7 +5,7 @@ using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Catches;
 
-/// <summary>Reads "10 min ago", "an hour ago", "14:20", "4pm", "yesterday 16:05", "2027-01-16 14:20".</summary>
+/// <summary>Reads "10 min ago", "half an hour ago", "14:20", "4pm", "yesterday 16:05", "2027-01-16 14:20".</summary>
 public sealed partial class MomentReader : OptionReader<Moment>
 {
     // What a message's own time is given as.
@@ -37,12 +37,9 @@ public sealed partial class MomentReader : OptionReader<Moment>
             return null;
         }
 
-        var number = match.Groups["number"].Value switch
-        {
-            "a" or "an" => 1,
-            "half a" or "half an" => 0.5,
-            var digits => double.Parse(digits, CultureInfo.InvariantCulture),
-        };
+        var number = match.Groups["number"] is { Success: true } written
+            ? double.Parse(written.Value, CultureInfo.InvariantCulture)
+            : match.Groups["half"].Success ? 0.5 : 1;
         var each = match.Groups["unit"].Value[0] switch
         {
             'm' => TimeSpan.FromMinutes(1),
@@ -75,6 +72,6 @@ public sealed partial class MomentReader : OptionReader<Moment>
             ? new Moment(null, 0, null, default) { Instant = instant }
             : null;
 
-    [GeneratedRegex(@"^(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?|(?:half )?an?) ?(?<unit>m|mins?|minutes?|h|hrs?|hours?|d|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?:(?<number>[0-9]{1,4}(?:\.[0-9]{1,2})?)|(?<half>half )?an?) ?(?<unit>m|mins?|minutes?|h|hrs?|hours?|d|days?) ago$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex AgoText();
 }

@@ -7,7 +7,10 @@ public static partial class CommandLine
 {
     /// <summary>Writes path and options; what it writes reads back as the same command.</summary>
     public static string Write(string path, IEnumerable<KeyValuePair<string, string>> options) =>
-        $"/{path}{string.Concat(options.Select(option => $" {option.Key}:{Quoted(option.Value)}"))}";
+        $"/{path}{string.Concat(options.Select(option => $" {Pair(option.Key, option.Value)}"))}";
+
+    /// <summary>Writes one option: <c>presentation:"jigging spoon"</c>.</summary>
+    public static string Pair(string name, string value) => $"{name}:{Quoted(value)}";
 
     /// <summary>Reads what <see cref="Write"/> wrote, without asking whether there is such a command.</summary>
     internal static (string Path, IReadOnlyDictionary<string, string> Options) Read(string written)

@@ -10,11 +10,14 @@ public static partial class CommandText
 
     private const int MostOptionsNamed = 8;
 
+    // Emphasis, a quotation's mark or a prompt that was copied along, another bot's sign for a command.
+    private static readonly char[] BeforeCommands = ['*', '_', '`', '~', '>', '!', ' '];
+
     /// <summary>Reads a line.</summary>
     /// <returns>Path and options, or in one line what is wrong with it.</returns>
     public static Reading<TypedCommand> Read(string line, CommandCatalog catalog)
     {
-        var text = line.Trim();
+        var text = line.Trim().TrimStart(BeforeCommands);
         if (text.Length == 0)
         {
             return new Misread($"Nothing to answer. Try {catalog.Bare.Example}");
@@ -64,13 +67,13 @@ public static partial class CommandText
         return catalog.TryFind($"{family} {verb}", out var handler)
             ? ReadOptions(handler.Info, words.Length > 2 ? words[2] : "")
             : new Misread(
-                $"There is no /{family} {Quoting.Quote(verb)}. Nearest: /{family} {Nearest.To(verb, verbs, 1)[0]}; there are {string.Join(", ", verbs)}.");
+                $"There is no /{family} {Quoting.Quote(verb)}. {(Nearest.Near(verb, verbs) is [var near, ..] ? $"Nearest: /{family} {near}; there are" : "There are")} {string.Join(", ", verbs)}.");
     }
 
     private static Reading<TypedCommand> ReadOptions(CommandInfo info, string text)
     {
         var options = new Dictionary<string, string>();
-        var names = OptionStart().Matches(text).Where(match => !IsInQuotes(text, match.Index)).ToList();
+        var names = OptionStart().Matches(text).Where(match => !IsInQuotes(text, match.Index) && !IsWord(info, text, match)).ToList();
         var before = text[..(names.Count > 0 ? names[0].Index : text.Length)].Trim();
         if (before.Length > 0)
         {
@@ -111,6 +114,12 @@ public static partial class CommandText
             ? $"{name} is empty. Give {info.Options.First(option => option.Name == name).Accepts}."
             : null;
     }
+
+    // "log walleye: 22in" is what people write in words; "lenght:22in" is an option that is to be named as wrong.
+    private static bool IsWord(CommandInfo info, string text, Match name) =>
+        info.Shorthand is not null
+        && (name.Index + name.Length == text.Length || char.IsWhiteSpace(text[name.Index + name.Length]))
+        && !info.Options.Any(option => option.Name.Equals(name.Groups["name"].Value, StringComparison.OrdinalIgnoreCase));
 
     // A colon inside quotation marks belongs to the text.
     private static bool IsInQuotes(string text, int index)
@@ -162,7 +171,8 @@ public static partial class CommandText
         _ => '\0',
     };
 
-    private static string Unquoted(string value) =>
+    /// <summary>The text without the quotation marks around all of it.</summary>
+    internal static string Unquoted(string value) =>
         value.Length > 1 && ClosingOf(value[0]) != '\0' && EndOfQuotes(value, 0) == value.Length - 1
             ? (value[0] == '"' ? value[1..^1].Replace("\"\"", "\"", StringComparison.Ordinal) : value[1..^1]).Trim()
             : value;

@@ -15,8 +15,10 @@ public sealed class WholeNumberReader(int least, int most, string? accepts = nul
     // The most that fits is no limit that anybody would want to read.
     public override string Accepts => accepts ?? (most == int.MaxValue ? $"a whole number from {least} up" : $"a whole number from {least} to {most}");
 
+    // Replies write an entry as "#3", and so do people.
     public override Reading<int> Read(string text, CrewUnits units) =>
-        int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most
-            ? number
-            : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
+        !int.TryParse(text.TrimStart('#'), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+            ? new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.")
+            : number >= least && number <= most ? number
+            : new Misread($"{Quoting.Quote(text)} is not {Accepts}.");
 }

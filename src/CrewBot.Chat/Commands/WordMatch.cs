@@ -1,3 +1,4 @@
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 
 namespace CrewBot.Chat.Commands;
@@ -29,7 +30,7 @@ internal static class WordMatch
         where T : TradeRecord =>
         records.Words.ToDictionary(pair => pair.Key, pair => pair.Value.Name);
 
-    /// <summary>Every name of a crew's waters, with the water's own.</summary>
+    /// <summary>Every name of a crew's waters, with the water's own: as it is written, and as it is heard in a row of words.</summary>
     public static Dictionary<string, string> WordsOf(IReadOnlyList<WaterRules> waters)
     {
         var words = new Dictionary<string, string>();
@@ -38,6 +39,7 @@ internal static class WordMatch
             foreach (var name in water.Aliases.Append(water.Name))
             {
                 words.TryAdd(RecordSet.Plain(name), water.Name);
+                words.TryAdd(RecordSet.Plain(string.Join(' ', SaidWords.Of(name))), water.Name);
             }
         }
 

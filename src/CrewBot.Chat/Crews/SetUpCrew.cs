@@ -99,8 +99,8 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
             Headline = "What this crew has set",
             Lines =
             [
-                $"Units: {Word(settings.Units) ?? "not set, so each platform's own"}. Time zone: {settings.Zone ?? $"not set, so {request.Caller.Zone.Id}"}.",
-                $"Waters: {(waters.Count == 0 ? "none yet; add one with water" : string.Join(", ", waters.Select(water => water.Name)))}.",
+                $"Units: {Word(settings.Units) ?? "not set, so each platform's own"}. Time zone: {settings.Zone ?? $"not set, so {request.Caller.Zone.Id}; /crew setup zone:America/Winnipeg sets one"}.",
+                $"Waters: {(waters.Count == 0 ? "none yet; /crew setup water:\"Loon Basin\" adds one" : string.Join(", ", waters.Select(water => water.Name)))}.",
                 .. shown.SelectMany(water => WaterWords.Lines(water, knowledge)),
                 .. people.Count == 0 ? [] : (string[])[$"Roles: {string.Join(", ", people.Select(member => $"{member.Name} ({Word<CrewRole>(member.Role)})"))}."],
                 .. channels.Count == 0 ? [] : (string[])[$"Channels: {string.Join(", ", channels.Select(pair => $"{pair.Purpose} in {pair.Channel}"))}."],

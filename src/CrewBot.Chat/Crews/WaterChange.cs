@@ -20,12 +20,12 @@ internal sealed class WaterChange(CrewOptions options)
         ];
         if (ofWater.FirstOrDefault(request.Has) is { } alone && !request.Has(options.Water))
         {
-            return $"{alone.Name} belongs to a water: name it with water.";
+            return $"{alone.Name} belongs to a water: name it with water, such as water:\"Loon Basin\".";
         }
 
         if (ofSpecies.FirstOrDefault(request.Has) is { } kept && !request.Has(options.Species))
         {
-            return $"{kept.Name} belongs to a fish: name it with species.";
+            return $"{kept.Name} belongs to a fish: name it with species, such as species:walleye.";
         }
 
         if (request.GetOr(options.Forget, []).FirstOrDefault(RulesOfWater.Keeping.Contains) is { } forgotten && !request.Has(options.Species))
@@ -34,7 +34,7 @@ internal sealed class WaterChange(CrewOptions options)
         }
 
         return RulesIn(request).Any() && !request.Has(options.Reference)
-            ? "A rule needs its reference: where does the authority say so?"
+            ? "A rule needs its reference, where the authority says so: add it, such as reference:\"booklet p. 12\"."
             : null;
     }
 

@@ -37,5 +37,5 @@ public sealed class LearnCatches(LearnOptions options, TradeKnowledge knowledge,
     }
 
     private static string Words(Period period, WaterRules? water) =>
-        (period == Period.All ? "the whole log" : $"this {period.ToString().ToLowerInvariant()}") + (water is null ? "" : $" on {water.Name}");
+        period switch { Period.All => "the whole log", Period.Day => "the last 24 hours", _ => $"this {period.ToString().ToLowerInvariant()}" } + (water is null ? "" : $" on {water.Name}");
 }

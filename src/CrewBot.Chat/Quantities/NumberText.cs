@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace CrewBot.Chat.Quantities;
 
-/// <summary>Reads numbers as people write them: 7.3, 7,3, 1/8, 1 1/2, 1½, -12.</summary>
+/// <summary>Reads numbers as people write them: 7.3, 7,3, 1/8, 1 1/2, 1½, -12, minus 12.</summary>
 internal static partial class NumberText
 {
     private const string Vulgar = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
@@ -18,7 +18,7 @@ internal static partial class NumberText
             return null;
         }
 
-        var sign = match.Groups["sign"].Value is "-" or "−" or "–" ? -1 : 1;
+        var sign = match.Groups["sign"].Value is "" or "+" ? 1 : -1;
         var whole = match.Groups["whole"].Value;
         var decimals = match.Groups["decimals"].Value;
         var number = double.Parse($"0{whole}.{decimals}0", NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
@@ -45,7 +45,7 @@ internal static partial class NumberText
     private static double Parse(string digits) => double.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        """^(?<sign>[-+−–])?\s*(?:(?:(?<whole>[0-9]{1,9})(?:\s+|-))?(?<above>[0-9]{1,4})\s*[/⁄]\s*(?<below>[0-9]{1,4})|(?<whole>[0-9]{0,9})\s?(?<vulgar>["""
+        """^(?<sign>[-+−–]|[Mm]inus(?=\s*[0-9.,]))?\s*(?:(?:(?<whole>[0-9]{1,9})(?:\s+|-))?(?<above>[0-9]{1,4})\s*[/⁄]\s*(?<below>[0-9]{1,4})|(?<whole>[0-9]{0,9})\s?(?<vulgar>["""
         + Vulgar + """])|(?<whole>[0-9]{1,9})(?:(?<mark>[.,])(?<decimals>[0-9]{1,12}))?|(?<mark>[.,])(?<decimals>[0-9]{1,12}))(?![0-9.,/])""",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Leading();

@@ -26,9 +26,13 @@ public sealed class QuantityReader<T>(string accepts) : OptionReader<T>
 
     public override string Accepts => accepts;
 
+    /// <summary>The unit that a bare number takes from a caller; empty where a unit must be given.</summary>
+    public string BareUnit(CrewUnits units) => Bare is { } bare ? units == CrewUnits.Customary ? bare.Customary : bare.Metric : "";
+
     public override Reading<T> Read(string text, CrewUnits units)
     {
-        if (NumberText.Split(text) is not { } split)
+        var written = Dimension == Dimension.Temperature ? BelowZero.Signed(text) ?? text : text;
+        if (NumberText.Split(written) is not { } split)
         {
             return Unreadable(text);
         }
@@ -42,8 +46,8 @@ public sealed class QuantityReader<T>(string accepts) : OptionReader<T>
 
         if (split.After.Length == 0)
         {
-            return Bare is { } bare
-                ? InRange(Unit(units == CrewUnits.Customary ? bare.Customary : bare.Metric).ToBase(split.Number), text, units)
+            return Bare is not null
+                ? InRange(Unit(BareUnit(units)).ToBase(split.Number), text, units)
                 : new Misread($"{Quoting.Quote(text)} has no unit. Give {Accepts}.");
         }
 
@@ -54,8 +58,8 @@ public sealed class QuantityReader<T>(string accepts) : OptionReader<T>
                 : new Misread($"{Quoting.Quote(text)} is {NameOf(unit.Dimension)}, not {Noun}. Give {Accepts}.");
         }
 
-        return Dimension == Dimension.Length && FeetAndInches.Read(text) is { } metres
-            ? InRange(metres, text, units)
+        return TwoUnits.For(Dimension)?.Read(text) is { } number
+            ? InRange(number, text, units)
             : Unreadable(text);
     }
 

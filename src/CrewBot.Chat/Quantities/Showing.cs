@@ -67,10 +67,10 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         $"{Range(Hundreds((double)low.BritishThermalUnitsPerHour), Hundreds((double)high.BritishThermalUnitsPerHour))} BTU/h",
         $"{Range(Tenth((double)low.Kilowatts), Tenth((double)high.Kilowatts))} kW");
 
-    /// <summary>A span of time: "8 s", "1 min 20 s".</summary>
+    /// <summary>A span of time: "8 s", "1 min 20 s"; nothing takes "0 s".</summary>
     public static string Span(Duration time)
     {
-        var seconds = (int)Math.Round(time.Seconds, MidpointRounding.AwayFromZero);
+        var seconds = Math.Max(1, (int)Math.Round(time.Seconds, MidpointRounding.AwayFromZero));
         return seconds < 90 ? $"{seconds} s" : $"{seconds / 60} min {seconds % 60} s";
     }
 

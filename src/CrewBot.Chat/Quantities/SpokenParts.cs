@@ -7,7 +7,7 @@ internal sealed record SpokenParts(IReadOnlyList<(string Text, UnitWord Unit)> Q
 {
     public static SpokenParts Of(string text)
     {
-        var said = text.Split([' ', ',', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        var said = SaidWords.Of(text);
         var quantities = new List<(string, UnitWord)>();
         var words = new List<string>();
         for (var at = 0; at < said.Length;)

@@ -18,6 +18,10 @@ internal sealed record UnitWord(Dimension Dimension, double Factor, double Zero 
     public static UnitWord? Find(string spelling) =>
         Known.GetValueOrDefault(spelling.Trim().TrimEnd('.').ToLowerInvariant().Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal));
 
+    /// <summary>Whether a text is a length in inches or centimetres, as fish are measured; water is told in feet, metres and fathoms.</summary>
+    public static bool MeasuresFish(string text) =>
+        NumberText.Split(text) is { } split && Find(split.After) is { Dimension: Dimension.Length, Factor: <= Inch };
+
     public double ToBase(double number) => Zero + (number * Factor);
 
     private static IEnumerable<KeyValuePair<string, UnitWord>> Spellings()

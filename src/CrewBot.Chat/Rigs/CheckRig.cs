@@ -82,6 +82,11 @@ public sealed class CheckRig : ICommandHandler
 
         var hardware = request.GetOr(_hardware, []);
         var leader = request.TryGet(_leader, out var spec) ? spec : null;
+        if (leader is null && request.Has(_join))
+        {
+            assumed.Add("no leader, so nothing is joined");
+        }
+
         var bite = leader?.Material.Use == LineUse.Bite;
         var swivel = hardware.Any(piece => piece.Kind == HardwareKind.Swivel);
         return new TiedRig

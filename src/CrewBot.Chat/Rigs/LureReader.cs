@@ -27,6 +27,11 @@ public sealed class LureReader(TradeKnowledge knowledge) : OptionReader<Lure>
         }
 
         var words = parts.Words.ToList();
+        if (words.Count == 0)
+        {
+            return new Misread($"{Quoting.Quote(text)} names no lure. Give {Accepts}.");
+        }
+
         var material = Take(words, knowledge.LureMaterials);
         return Find(string.Join(' ', words)) is { } presentation
             ? new Lure(presentation, weight.Value, material ?? knowledge.LureMaterials[presentation.Materials[0]])

@@ -1,6 +1,7 @@
 using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Learning;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 
@@ -45,8 +46,9 @@ public sealed class PlanRig(
         var (ask, show, first) = (question.Ask, request.Show, plan.First);
         var lines = RigWords.LinesOf(ask, first, show).ToList();
         var others = plan.Alternatives.Count > 0 ? $"Or: {string.Join("; or ", plan.Alternatives.Select(rig => RigWords.Brief(rig, show)))}." : null;
-        // A phone shows eight lines: with a box, what to buy takes the place of what else to tie.
-        if ((ask.Tackle is null ? others : PurchaseWords.Next(purchase, show)) is { } line)
+        // A phone shows eight lines: what to buy with a box, or how to log, takes the place of what else to tie.
+        var instead = Landed(request, ask.Species) ?? (ask.Tackle is null ? null : PurchaseWords.Next(purchase, show));
+        if ((instead ?? (ask.Tackle is null ? others : null)) is { } line)
         {
             lines.Add(line);
         }
@@ -59,7 +61,7 @@ public sealed class PlanRig(
             Figures = new WhenRead<Figure>(() => FiguresOf(ask, plan)),
             Reasons = new WhenRead<string>(() =>
             [
-                .. ask.Tackle is not null && others is not null ? (string[])[others] : [],
+                .. (ask.Tackle is not null || instead is not null) && others is not null ? (string[])[others] : [],
                 .. first.Reasons.Select(reason => $"{RigWords.Sentence(reason.About)}: {reason.Why.ToString(show)}"),
             ]),
             Cautions = RigWords.CautionsOf(ask, [first], show),
@@ -67,6 +69,12 @@ public sealed class PlanRig(
             Actions = Actions(request, question, first),
         };
     }
+
+    // "caught a 24 inch pike" asks for no rig: whoever measures a fish and no water has landed it.
+    private string? Landed(Request request, Species species) =>
+        !request.Has(options.Depth) && request.Expansion?.NotUnderstood.FirstOrDefault(UnitWord.MeasuresFish) is { } length
+            ? $"Landed it? No fish is logged by this; to log it: {CommandLine.Write("catch log", [new("species", species.Name), new("length", length)])}"
+            : null;
 
     private static IEnumerable<Figure> FiguresOf(RigAsk ask, RigPlan plan) =>
     [

@@ -87,6 +87,7 @@ public sealed class RigOptions(TradeKnowledge knowledge)
         [
             ("in the open", Core.Rigs.Place.Open), ("outside", Core.Rigs.Place.Open), ("on the ice", Core.Rigs.Place.Open),
             ("inside", Core.Rigs.Place.Shelter), ("in the shelter", Core.Rigs.Place.Shelter), ("shack", Core.Rigs.Place.Shelter),
-            ("hut", Core.Rigs.Place.Shelter), ("tent", Core.Rigs.Place.Shelter), ("heated", Core.Rigs.Place.Shelter),
+            ("hut", Core.Rigs.Place.Shelter), ("tent", Core.Rigs.Place.Shelter), ("heated", Core.Rigs.Place.Shelter), ("hub", Core.Rigs.Place.Shelter), ("shanty", Core.Rigs.Place.Shelter),
+            ("ice house", Core.Rigs.Place.Shelter),
         ]);
 }

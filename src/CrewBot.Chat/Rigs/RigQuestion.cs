@@ -1,5 +1,6 @@
 using CrewBot.Chat.Boxes;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Rigs;
 using UnitsNet;
@@ -70,7 +71,13 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     {
         if (request.TryGet(options.Lines, out var given))
         {
-            return rules?.Lines is { } allowed ? Math.Min(given, allowed) : given;
+            if (rules?.Lines is not { } allowed || given <= allowed)
+            {
+                return given;
+            }
+
+            assumed.Add($"{Counted.Of(allowed, "line")}, since {rules.Name} allows no more");
+            return allowed;
         }
 
         if (rules?.Lines is { } known)

@@ -10,19 +10,11 @@ public sealed class RigShorthand : Shorthand
 {
     private const double Inch = 0.0254;
     private const double FastestCurrent = 1;
+    private const double WiderThanHoles = 1;
 
     // Shorter ones are one slip off other words: musky off murky, feeding off feeling.
     private const int ShortestFish = 7;
     private const int ShortestMood = 8;
-
-    private static readonly HashSet<string> Fillers =
-    [
-        "a", "an", "and", "at", "in", "on", "the", "with", "for", "of", "to", "deep", "mood", "fish", "is", "are", "it",
-        "rig", "please", "down", "about", "good", "best", "what", "whats", "what's", "need", "want", "me", "my", "i", "we",
-        "bite", "how", "do", "should", "tie", "use", "using", "try", "go", "fishing", "but", "w/", "@", "got", "have",
-        "out", "here", "now", "today", "anyone", "know", "bait", "dusk", "dawn", "sunset", "sunrise", "morning", "evening",
-        "night", "tonight", "after", "dark", "line", "lure", "hook", "reel", "spool", "spooled",
-    ];
 
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
@@ -36,14 +28,14 @@ public sealed class RigShorthand : Shorthand
     private readonly Dictionary<string, string> _species;
     private readonly Dictionary<string, string> _moods = MoodWords.Reader.Words.ToDictionary(RecordSet.Plain);
     private readonly Dictionary<string, string> _without;
-    private readonly Dictionary<string, string> _lines;
+    private readonly SpokenLine _line;
     private readonly TipUp _tipUp;
 
     public RigShorthand(RigOptions options, TradeKnowledge knowledge)
     {
         _options = options;
         _species = WordMatch.WordsOf(knowledge.Species);
-        _lines = WordMatch.WordsOf(knowledge.Lines);
+        _line = new SpokenLine(options, knowledge);
         _tipUp = new TipUp(knowledge, options.Species, options.Presentation);
         _vocabularies =
         [
@@ -54,6 +46,7 @@ public sealed class RigShorthand : Shorthand
             (options.Place, RigOptions.Places.Words.ToDictionary(word => word)),
             (options.Bait, WordMatch.WordsOf(knowledge.Baits)),
             (options.Lake, WordMatch.WordsOf(knowledge.Waters)),
+            (options.From, new() { ["my box"] = "box", ["from my box"] = "box", ["from box"] = "box" }),
         ];
         _without = new WithoutReader(knowledge).Words.DistinctBy(RecordSet.Plain).ToDictionary(RecordSet.Plain, word => word);
     }
@@ -67,16 +60,15 @@ public sealed class RigShorthand : Shorthand
         var without = new List<string>();
         var missed = new List<string>();
         var vocabularies = _vocabularies.Append((_options.Lake, WordMatch.WordsOf(caller.Waters))).ToList();
-        // A range of depth is rigged for its deep end: the weight that gets down there, and the cautions for it.
-        var said = LengthRange.ToUpper(words).Split([' ', ',', ';', '!', '?', '(', ')', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries)
-            .Select(word => word.TrimEnd('.'))
-            .ToArray();
+        // Of a range the deep end: the weight that gets down there, and the cautions for it.
+        var said = SaidWords.Of(LengthRange.ToUpper(words));
         for (var at = 0; at < said.Length;)
         {
             at += Without(said, at, without)
                 ?? AlsoThere(said, at, also)
                 ?? CountedRods(said, at, heard)
-                ?? LineWithTest(said, at, heard, missed)
+                ?? _line.Take(said, at, heard, missed)
+                ?? Bare(said, at, caller.Units, heard)
                 ?? Quantity(said, at, heard, missed)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
                 ?? Filler(said[at])
@@ -123,41 +115,6 @@ public sealed class RigShorthand : Shorthand
         return 2;
     }
 
-    // What is on the reel, in either order: "braid 6lb", "4 lb mono". The leader is the plan's to choose.
-    private int? LineWithTest(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
-    {
-        var count = TestAt(said, at) is { } test
-            ? test + WordMatch.Longest(said, at + test, _lines)?.Words
-            : WordMatch.Longest(said, at, _lines) is { } line ? line.Words + TestAt(said, at + line.Words) : null;
-        if (count is not { } words)
-        {
-            return null;
-        }
-
-        var named = string.Join(' ', said[at..(at + words)]);
-        if (at + words < said.Length && said[at + words].Equals("leader", StringComparison.OrdinalIgnoreCase))
-        {
-            missed.Add($"{named} leader");
-            return words + 1;
-        }
-
-        heard.Add(new(_options.Mainline.Name, named));
-        return words;
-    }
-
-    private static int? TestAt(string[] said, int at)
-    {
-        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
-        {
-            if (NumberText.Split(string.Join(' ', said[at..(at + count)])) is { } split && UnitWord.Find(split.After) is { Dimension: Dimension.Weight })
-            {
-                return count;
-            }
-        }
-
-        return null;
-    }
-
     private int? AlsoThere(string[] said, int at, List<string> also)
     {
         if (AlsoBefore.Contains(said[at].ToLowerInvariant()) && WordMatch.Longest(said, at + 1, _species) is { } after)
@@ -177,16 +134,46 @@ public sealed class RigShorthand : Shorthand
         return null;
     }
 
+    // Without a unit it takes the caller's, where what it measures is said; a number below zero can only be the air's.
+    private int? Bare(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    {
+        if (BelowZero.At(said, at, units) is { } cold)
+        {
+            heard.Add(new(_options.Air.Name, cold.Text));
+            return cold.Words;
+        }
+
+        if (NumberText.Split(said[at]) is not { After: "" } split || (at + 1 < said.Length && UnitWord.Find(said[at + 1]) is not null))
+        {
+            return null;
+        }
+
+        (string Name, string Unit)? of = (at > 0 ? said[at - 1].ToLowerInvariant() : "") switch
+        {
+            "depth" => (_options.Depth.Name, QuantityReaders.Depth.BareUnit(units)),
+            "hole" => (_options.Hole.Name, QuantityReaders.Hole.BareUnit(units)),
+            "air" => (_options.Air.Name, QuantityReaders.Air.BareUnit(units)),
+            _ => split.Number < 0 ? (_options.Air.Name, QuantityReaders.Air.BareUnit(units)) : null,
+        };
+        if (of is not { } named)
+        {
+            return null;
+        }
+
+        heard.Add(new(named.Name, said[at] + named.Unit));
+        return 1;
+    }
+
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
     {
         // "24ft 8in hole" is a depth and a hole.
-        if (FeetAndInches.At(said, at) is { } both && !(at + both.Words < said.Length && Things.Contains(said[at + both.Words].ToLowerInvariant())))
+        if (TwoUnits.FeetAndInches.At(said, at) is { } both && !(at + both.Words < said.Length && Things.Contains(said[at + both.Words].ToLowerInvariant())))
         {
             heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
             return both.Words;
         }
 
-        for (var count = Math.Min(2, said.Length - at); count >= 1; count--)
+        for (var count = Math.Min(3, said.Length - at); count >= 1; count--)
         {
             var text = string.Join(' ', said[at..(at + count)]);
             if (NumberText.Split(text) is not { } split)
@@ -194,15 +181,9 @@ public sealed class RigShorthand : Shorthand
                 continue;
             }
 
-            if (Rods.Contains(split.After))
+            if ((Rods.Contains(split.After) ? _options.Lines : split.After == "holes" ? _options.Holes : null) is { } counted)
             {
-                heard.Add(new(_options.Lines.Name, text.Split(' ')[0]));
-                return count;
-            }
-
-            if (split.After == "holes")
-            {
-                heard.Add(new(_options.Holes.Name, text.Split(' ')[0]));
+                heard.Add(new(counted.Name, text.Split(' ')[0]));
                 return count;
             }
 
@@ -227,7 +208,9 @@ public sealed class RigShorthand : Shorthand
         var text = string.Join(' ', said[at..(at + count)]);
         var before = at > 0 ? said[at - 1].ToLowerInvariant() : "";
         var next = at + count < said.Length ? said[at + count].ToLowerInvariant() : "";
-        var named = Things.Contains(before) ? before : Things.Contains(next) ? next : "";
+        // "24ft hole 8" has named its depth before the hole.
+        var isNoHole = quantity.Unit.Dimension == Dimension.Length && quantity.Unit.ToBase(quantity.Number) >= WiderThanHoles;
+        var named = Things.Contains(before) ? before : Things.Contains(next) && !(isNoHole && next == "hole") ? next : "";
         if (OptionFor(quantity.Unit, quantity.Number, named) is not { } option)
         {
             missed.Add(text);
@@ -259,7 +242,7 @@ public sealed class RigShorthand : Shorthand
     };
 
     private static int? Filler(string word) =>
-        word.Length == 0 || Fillers.Contains(word.ToLowerInvariant()) || Things.Contains(word.ToLowerInvariant()) ? 1 : null;
+        word.Length == 0 || RigSmallTalk.Holds(word) || Things.Contains(word.ToLowerInvariant()) ? 1 : null;
 
     // Fingers are cold: a fish or a mood may be one slip off, and what it was read as is said back.
     private int? Slip(string word, List<KeyValuePair<string, string>> heard)

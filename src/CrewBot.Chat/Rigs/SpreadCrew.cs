@@ -1,4 +1,5 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Quantities;
 using CrewBot.Core.Rigs;
 
 namespace CrewBot.Chat.Rigs;
@@ -61,15 +62,19 @@ public sealed class SpreadCrew : ICommandHandler
             .GroupBy(hole => (hole.job.Job, hole.job.Depth.Meters, Rig: RigWords.Brief(hole.job.Rig, show)))
             .Select(same => $"{Numbers([.. same.Select(hole => hole.number)])}: {NameOf(same.Key.Job)} at {show.Depth(same.First().job.Depth)}, {same.Key.Rig}.")
             .ToList();
-        lines.Add(hit > 0
-            ? $"Hole {hit} keeps on as it is; one caller keeps calling, set lines stay."
-            : "A hit? Ask again with the number of its hole, such as hit:3, and the others get a change.");
+        if (jobs.Count > 1)
+        {
+            lines.Add(hit > 0
+                ? $"Hole {hit} keeps on as it is; one caller keeps calling, set lines stay."
+                : "A hit? Ask again with the number of its hole, such as hit:2, and the others get a change.");
+        }
+
         lines.AddRange(Understanding.Of(request, assumed));
         return new Reply
         {
             Headline = hit > 0
                 ? $"Hit in hole {hit}: the others come over to {jobs[hit - 1].Rig.Presentation.Name} at {show.Depth(jobs[hit - 1].Depth)}"
-                : $"{jobs.Count} holes for {ask.Species.Name}, {RigWords.Word(ask.Mood)}",
+                : $"{Counted.Of(jobs.Count, "hole")} for {ask.Species.Name}, {RigWords.Word(ask.Mood)}",
             Lines = lines,
             Figures = [.. jobs.SelectMany((job, index) => FiguresOf(job, $"hole{index + 1}."))],
             Reasons = [.. jobs.DistinctBy(job => job.Job).Select(job => $"{RigWords.Sentence(NameOf(job.Job))}: {job.Rig.Reasons[0].Why.ToString(show)}")],

@@ -87,8 +87,8 @@ internal static class RigCautions
         if (ask.Species.BarotraumaDepth is { } limit && ask.Depth >= limit)
         {
             cautions.Add(new(
-                $"From {ask.Depth} {ask.Species.Name} often can't go back down alive: keep what you may, or move shallower than {limit}.",
-                $"the gas in it swells {BarotraumaExpansion.FactorFrom(ask.Depth, BarotraumaExpansion.SeaLevel):0.0}-fold on the way up"));
+                $"At {limit} and deeper, {ask.Species.Name} often can't go back down alive: keep what you may, or move shallower.",
+                $"from {ask.Depth} the gas in it swells {BarotraumaExpansion.FactorFrom(ask.Depth, BarotraumaExpansion.SeaLevel):0.0}-fold on the way up"));
         }
     }
 

@@ -1,4 +1,5 @@
 using CrewBot.Core.Knowledge;
+using UnitsNet;
 
 namespace CrewBot.Core.Rigs;
 
@@ -35,7 +36,7 @@ public static class RigChecker
             ? new(
                 RigFaultKind.NoBiteLeader,
                 $"No bite leader: a {cutter.Name} cuts {(rig.Leader?.Line ?? rig.Mainline).Material.Name} of any test.",
-                $"Tie in 12 in or more of steel or titanium with a swivel.")
+                $"Tie in {Length.FromInches(12):gap} or more of steel or titanium with a swivel.")
             : null;
 
     private static RigFault? TooWeak(IReadOnlyList<Link> links, RigSituation situation)
@@ -120,8 +121,8 @@ public static class RigChecker
             && species.LineShyness != Shyness.Low
             ? new(
                 RigFaultKind.BraidToLure,
-                $"{rig.Mainline.Material.Name} straight to the lure: {species.Name} see it.",
-                $"Tie in 2 to 3 ft of fluorocarbon.")
+                $"No leader: {species.Name} see {rig.Mainline.Material.Name} straight to the lure.",
+                $"Tie in {Length.FromInches(24):gap} to {Length.FromFeet(3):gap} of fluorocarbon.")
             : null;
 
     private static RigFault? NoSwivel(TiedRig rig) =>

@@ -24,8 +24,14 @@ internal static class HelpReply
             return Of(handler.Info);
         }
 
-        return topic.Count == 1 && catalog.Families.Contains(topic[0])
-            ? Family(topic[0], catalog)
+        if (topic.Count == 1 && catalog.Families.Contains(topic[0]))
+        {
+            return Family(topic[0], catalog);
+        }
+
+        // "help log" and "help spread" can mean one command only.
+        return topic.Count == 1 && catalog.Commands.Where(info => info.Verb == topic[0] || info.Word == topic[0]).ToList() is [var only]
+            ? Of(only)
             : Reply.Refuse($"There is no command {Quoting.Quote(string.Join(' ', topic))}. "
                 + (Nearest.Near(string.Join(' ', topic), catalog.Commands.Select(info => info.Path)) is [var near, ..] ? $"Nearest: help {near}" : "help lists what there is."));
     }

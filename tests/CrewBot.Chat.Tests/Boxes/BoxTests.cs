@@ -64,6 +64,7 @@ public sealed class BoxTests : IAsyncDisposable
 
     [Theory]
     [InlineData("box add item:canoe", "can't tell what 'canoe' is")]
+    [InlineData("box add 6lb", "can't tell what '6lb' is")]
     [InlineData("box add item:braid", "'braid' has neither test nor diameter")]
     [InlineData("box add item:\"hook 99\"", "'hook 99' names no hook size")]
     [InlineData("box add item:\"auger 8ft\"", "outside")]

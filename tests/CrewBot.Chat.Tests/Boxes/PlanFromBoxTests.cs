@@ -25,6 +25,14 @@ public sealed class PlanFromBoxTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Plan_FromMyBoxInWords_IsFromTheBox()
+    {
+        await AddAsync("braid 8lb, fluorocarbon leader 8lb, 1/16oz tungsten small jig, hook #6");
+
+        Assert.Equal("Walleye, neutral, 24 ft (7.3 m): small jig, from your box", (await _room.SayAsync("walleye 24ft from my box")).Headline);
+    }
+
+    [Fact]
     public async Task Plan_FromABoxThatMakesNoRig_NamesThePurchaseInALine()
     {
         await AddAsync("braid 10lb, fluorocarbon leader 10lb");

@@ -111,7 +111,7 @@ public sealed class CatchFileTests : IAsyncDisposable
     [InlineData("walleye,2027-01-15 14:20,5,lb,", "is a weight, not a fish's length")]
     [InlineData("walleye,2027-01-15 14:20,,,a,b", "6 cells for 5 columns")]
     [InlineData(",2027-01-15 14:20,,,", "species is empty")]
-    [InlineData("walleye,2027-01-15 14:20,,,0", "number: can't read '0'")]
+    [InlineData("walleye,2027-01-15 14:20,,,0", "number: '0' is not a number")]
     public async Task Import_RowThatIsWrong_IsRefusedWithItsLineAndReason(string row, string reason)
     {
         Give($"species,caught_at,length,length_unit,number\n{row}\n");

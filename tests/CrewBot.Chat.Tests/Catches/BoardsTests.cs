@@ -50,6 +50,18 @@ public sealed class BoardsTests
         Assert.Contains("Best total (all measured lengths together): 400 in (10.2 m), Ana.", (await room.SayAsync("catch leaders")).Lines);
     }
 
+    [Fact]
+    public async Task Leaders_OfADay_AreOfTheLast24Hours()
+    {
+        await using var room = new CrewRoom { Now = Now };
+        await room.SayAsync("log walleye 20in");
+        room.Now += TimeSpan.FromHours(23);
+
+        Assert.Equal("Leaders, the last 24 hours: 1 fish", (await room.SayAsync("catch leaders day")).Headline);
+        room.Now += TimeSpan.FromHours(2);
+        Assert.Equal("No fish in the log for the last 24 hours.", (await room.SayAsync("catch leaders day")).Problem);
+    }
+
     private static async Task CompareAsync(CrewRoom room, string options, Fish[] fish, Func<Fish, bool> counts)
     {
         var reply = await room.SayAsync($"catch leaders {options}");

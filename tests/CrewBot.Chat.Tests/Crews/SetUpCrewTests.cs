@@ -29,6 +29,31 @@ public sealed class SetUpCrewTests : IAsyncDisposable
     }
 
     [Theory]
+    [InlineData("log walleye 22in St. Elm Lake", "water St. Elm Lake.")]
+    [InlineData("log walleye 22in st. elm lake.", "water St. Elm Lake.")]
+    [InlineData("walleye 24ft St. Elm Lake", "lake St. Elm Lake.")]
+    public async Task Say_WaterWithAFullStopInItsName_IsHeard(string line, string heard)
+    {
+        await _room.SayAsync("crew setup water:\"St. Elm Lake\"");
+
+        Assert.Contains(heard, (await _room.SayAsync(line)).Lines[^1], StringComparison.Ordinal);
+    }
+
+    // More lines than the crew filled in are neither planned for nor counted in silence.
+    [Fact]
+    public async Task Say_MoreLinesThanTheWaterAllows_SaysSo()
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\" lines:2 reference:\"booklet p. 12\"");
+
+        Assert.Contains("2 lines, since Loon Basin allows no more.", (await _room.SayAsync("rig pair walleye 24ft 4 lines loon basin")).Lines[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain("allows no more", (await _room.SayAsync("rig pair walleye 24ft 2 lines loon basin")).Lines[^1], StringComparison.Ordinal);
+        Assert.Empty((await _room.SayAsync("lines down lines:2 water:\"Loon Basin\"")).Cautions);
+        Assert.Equal(
+            ["Check the lines that one angler may fish on Loon Basin: 2, as your crew filled in; you have 3 down."],
+            (await _room.SayAsync("lines down lines:1 water:\"Loon Basin\" more:yes")).Cautions);
+    }
+
+    [Theory]
     [InlineData("49.88, -95.12")]
     [InlineData("49.88 -95.12")]
     [InlineData("49.88 N, 95.12 W")]
@@ -38,10 +63,13 @@ public sealed class SetUpCrewTests : IAsyncDisposable
         (await _room.SayAsync($"crew setup water:\"Loon Basin\" at:\"{at}\"")).Lines, line => line.EndsWith("not filled in. Lies at 49.88, -95.12.", StringComparison.Ordinal));
 
     [Theory]
-    [InlineData("crew setup lines:2", "lines belongs to a water")]
-    [InlineData("crew setup water:Loon lines:2", "A rule needs its reference")]
+    [InlineData("crew setup lines:2", "lines belongs to a water: name it with water, such as water:\"Loon Basin\".")]
+    [InlineData("crew setup water Mill Pond", "If it is something else, name it: water:\"Mill Pond\"")]
+    [InlineData("crew setup water:Loon lines:2", "A rule needs its reference, where the authority says so: add it, such as reference:\"booklet p. 12\".")]
     [InlineData("crew setup zone:Winnipeg", "'Winnipeg' is no time zone. Nearest: America/Winnipeg.")]
     [InlineData("crew setup zone:toronot", "Nearest: America/Toronto")]
+    [InlineData("crew setup zone:America/Winipeg", "Nearest: America/Winnipeg.")]
+    [InlineData("crew setup zone:central", "Nearest: US/Central, Canada/Central.")]
     [InlineData("crew setup zone:xyzzy", "Give a time zone, such as America/Winnipeg or UTC.")]
     [InlineData("crew setup person:Bo", "go together")]
     [InlineData("crew setup water:Loon at:95,200", "latitude and longitude")]

@@ -10,8 +10,8 @@ internal static class CommandsPage
     private const string Introduction = """
         # Commands
 
-        Quantities read in any unit that fits: `24ft`, `24'`, `7.3 m`, `4 fathoms`, `1/8 oz`, `3.5g`, `-12C`, `10F`. A bare number
-        takes the crew's own unit. What is not given has a default, and the reply names it.
+        Quantities read in any unit that fits: `24ft`, `24'`, `7.3 m`, `4 fathoms`, `1/8 oz`, `3.5g`, `8 lb 3 oz`, `-12C`, `20 below`. A bare
+        number takes the crew's own unit. What is not given has a default, and the reply names it.
         Typed in a line, the first option needs no name: `/catch best walleye`; where there is `ask`, that is what words alone are.
 
         This page is written from the code by the tests of `CrewBot.Chat` and checked by them.

@@ -70,9 +70,19 @@ public sealed class IceReportTests
         Assert.Contains("By Ana; 10 min ago.", reply.Lines);
     }
 
+    // A spot is kept by its name, whatever marks it bears: another name would be another line of the board.
+    [Fact]
+    public async Task Say_ShorthandWithAMarkInTheSpot_KeepsIt()
+    {
+        await using var room = await RoomAsync();
+
+        Assert.Equal("Ice report #1: Loon Basin, St. Elm bay", (await room.SayAsync("ice Loon Basin St. Elm bay 5in clear")).Headline);
+    }
+
     [Theory]
     [InlineData("4 to 5 inches", "4 in (10.1 cm)")]
     [InlineData("4-5in clear", "4 in (10.1 cm) clear")]
+    [InlineData("12,5cm clear", "4.9 in (12.5 cm) clear")]
     [InlineData("6 or 4.5 in", "4.5 in (11.4 cm)")]
     [InlineData("10–12cm", "3.9 in (10 cm)")]
     public async Task Say_ShorthandWithARange_TakesItsLowerEnd(string range, string shown)

@@ -83,6 +83,9 @@ public sealed class QuantityReadingTests
     [InlineData("10 °F", -110.0 / 9)]
     [InlineData("-40F", -40)]
     [InlineData("-40", -40)]
+    [InlineData("minus 12C", -12)]
+    [InlineData("40 below", -40)]
+    [InlineData("12C below zero", -12)]
     public void Read_AirInAnyUnit_GivesCelsius(string text, double celsius) =>
         Assert.Equal(celsius, Read(QuantityReaders.Air, text).DegreesCelsius, 1e-9);
 

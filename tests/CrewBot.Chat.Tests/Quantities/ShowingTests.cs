@@ -32,6 +32,13 @@ public sealed class ShowingTests
     public void Lure_TradeWeight_IsTheFractionOnThePacket(double ounces, string shown) =>
         Assert.Equal(shown, Customary.Lure(Mass.FromOunces(ounces)));
 
+    [Theory]
+    [InlineData(0.2, "1 s")]
+    [InlineData(8.4, "8 s")]
+    [InlineData(100, "1 min 40 s")]
+    public void Span_OfTime_IsNeverNone(double seconds, string shown) =>
+        Assert.Equal(shown, Showing.Span(Duration.FromSeconds(seconds)));
+
     [Fact]
     public void Test_LabelledTest_IsAsOnTheLabel()
     {

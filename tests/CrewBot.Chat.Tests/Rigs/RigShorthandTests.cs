@@ -1,3 +1,5 @@
+using CrewBot.Chat.Commands;
+
 namespace CrewBot.Chat.Tests.Rigs;
 
 /// <summary>A plan asked for in plain words.</summary>
@@ -8,6 +10,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("WALLEYE 24' NEGATIVE", "Heard: species walleye, depth 24', mood negative.")]
     [InlineData("negative walleye, 24 feet deep", "Heard: mood negative, species walleye, depth 24 feet.")]
     [InlineData("lakers 60 ft hot", "Heard: species lake trout, depth 60 ft, mood hot.")]
+    [InlineData("walleye 24ft in the hub", "Heard: species walleye, depth 24ft, place hub.")]
     [InlineData("eelpout in a shack", "Heard: species burbot, place shack.")]
     [InlineData("perch 20ft with maggots", "Heard: species yellow perch, depth 20ft, bait maggots.")]
     [InlineData("big pike dead bait", "Heard: size big, species northern pike, presentation dead bait.")]
@@ -42,6 +45,19 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 20ft lead free", "Heard: species walleye, depth 20ft, without lead.")]
     [InlineData("what line for pike", "Heard: species northern pike. Assumed")]
     [InlineData("what do i tie on for perches", "Heard: species yellow perch.")]
+    [InlineData("zander 7,5 m", "Heard: species zander, depth 7,5 m. Assumed")]
+    [InlineData("crappie 7 1/2 ft", "Heard: species black crappie, depth 7 1/2 ft. Assumed")]
+    [InlineData("**walleye** `24ft` \"rattle bait\".", "Heard: species walleye, depth 24ft, presentation rattle bait. Assumed")]
+    [InlineData("walleye 8” hole 18’", "Heard: species walleye, hole 8”, depth 18’.")]
+    [InlineData("walleye 24ft hole 8", "Heard: species walleye, depth 24ft, hole 8in. Assumed")]
+    [InlineData("perch depth 18", "Heard: species yellow perch, depth 18ft. Assumed")]
+    [InlineData("walleye 24ft 20 below", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft 20 degrees below zero", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft 20C below", "Heard: species walleye, depth 24ft, air -20C. Assumed")]
+    [InlineData("walleye 24ft - 20C", "Heard: species walleye, depth 24ft, air -20C. Assumed")]
+    [InlineData("walleye - 24ft - minus 5", "Heard: species walleye, depth 24ft, air -5F. Assumed")]
+    [InlineData("walleye 24ft -20", "Heard: species walleye, depth 24ft, air -20F. Assumed")]
+    [InlineData("walleye 24ft -5 F", "Heard: species walleye, depth 24ft, air -5 F. Assumed")]
     public async Task Say_PlainWords_EchoesWhatWasHeard(string words, string echo)
     {
         var reply = await chat.SayAsync(words);
@@ -73,6 +89,16 @@ public sealed class RigShorthandTests(ChatFixture chat)
 
         Assert.Null(reply.Problem);
         Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
+    // "20 below" is said in the unit of whoever says it.
+    [Fact]
+    public async Task Say_BelowZeroByAMetricCaller_IsCelsius()
+    {
+        var reply = await chat.SayAsync("walleye 7m 20 below", CrewUnits.Metric);
+
+        Assert.StartsWith("Heard: species walleye, depth 7m, air -20C.", reply.Lines[^1], StringComparison.Ordinal);
+        Assert.Contains(reply.Cautions, caution => caution.Contains("At -20 °C (-4 °F) wet braid", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -110,17 +136,57 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft 30ft", "depth is given twice, 24ft and 30ft: keep one.")]
     [InlineData("walleye perch", "species is given twice, walleye and yellow perch: keep one.")]
+    [InlineData("walleye 20ft 24ft 30ft", "depth is given 3 times, 20ft, 24ft and 30ft: keep one.")]
     [InlineData("walleye 24ft depth:30ft", "depth is given twice: keep one.")]
     public async Task Say_SaidTwice_AsksForOne(string words, string problem) =>
         Assert.Equal(problem, (await chat.SayAsync(words)).Problem);
 
     [Theory]
-    [InlineData("trout 12ft", "'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake")]
-    [InlineData("white bass 20ft", "'white' may be white crappie, lake whitefish")]
-    [InlineData("pirch 20ft", "'pirch' may be yellow perch")]
-    [InlineData("wal 20ft", "'wal' may be walleye")]
+    [InlineData("trout 12ft", "'trout' may be lake trout, brook trout, rainbow trout, brown trout, splake. Say which.")]
+    [InlineData("white bass 20ft", "'white' may be white crappie, lake whitefish. Say which.")]
+    [InlineData("pirch 20ft", "'pirch' may be yellow perch. Send it again with that.")]
+    [InlineData("wal 20ft", "'wal' may be walleye. Send it again with that.")]
     public async Task Say_PartOrSlipOfNames_AsksWhich(string words, string may) =>
-        Assert.Equal($"No species in that: {may}. Say which.", (await chat.SayAsync(words)).Problem);
+        Assert.Equal($"No species in that: {may}", (await chat.SayAsync(words)).Problem);
+
+    [Theory]
+    [InlineData("/rig spread perch 8 holes", "8 holes for yellow perch, neutral")]
+    [InlineData("/rig spread perch holes:1", "1 hole for yellow perch, neutral")]
+    public async Task Spread_OverManyDepths_CautionsOfDepthOnce(string line, string headline)
+    {
+        var reply = await chat.SayAsync(line);
+
+        Assert.Equal(headline, reply.Headline);
+        Assert.Single(reply.Cautions, caution => caution.StartsWith("At 20 ft (6.1 m) and deeper, yellow perch", StringComparison.Ordinal));
+    }
+
+    // A fish that is measured is no water: what was asked for is a place in the log.
+    [Theory]
+    [InlineData("caught a 24 inch pike", "/catch log species:\"northern pike\" length:\"24 inch\"")]
+    [InlineData("logg walleye 52cm", "/catch log species:walleye length:52cm")]
+    public async Task Say_AFishWithItsLength_SaysHowToLogIt(string words, string command)
+    {
+        var reply = await chat.SayAsync(words);
+
+        Assert.Contains($"Landed it? No fish is logged by this; to log it: {command}", reply.Lines);
+        Assert.InRange(reply.Lines.Count, 1, 8);
+        Assert.Contains(reply.Reasons, reason => reason.StartsWith("Or: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Say_ADepthWithAnotherLength_IsAboutARig() =>
+        Assert.DoesNotContain((await chat.SayAsync("walleye 24ft 10in of ice")).Lines, line => line.StartsWith("Landed", StringComparison.Ordinal));
+
+    [Fact]
+    public async Task Check_JoinWithoutALeader_SaysThatNothingIsJoined() => Assert.Equal(
+        "Assumed: no leader, so nothing is joined, improved clinch at the lure.",
+        (await chat.SayAsync("/rig check mainline:\"braid 6lb\" join:alberto hook:#6")).Lines[^1]);
+
+    // An advice has its lengths in the reader's units.
+    [Fact]
+    public async Task Check_NoLeader_AdvisesOneInTheReadersUnits() => Assert.Contains(
+        "1. No leader: walleye see braid straight to the lure. Tie in 61 cm (24 in) to 0.9 m (3 ft) of fluorocarbon.",
+        (await chat.SayAsync("/rig check mainline:\"braid 6lb\" species:walleye", CrewUnits.Metric)).Lines);
 
     [Fact]
     public async Task Say_ShorthandInAnOption_IsReadTheSame()

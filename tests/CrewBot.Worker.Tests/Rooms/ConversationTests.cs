@@ -164,6 +164,10 @@ public sealed class ConversationTests
     }
 
     [Fact]
+    public async Task AnswerAsync_HelpOnAWordOfOneCommand_IsThatCommands() =>
+        Assert.Equal("/rig drop: How long a lure takes down", (await SayAsync("help drop")).Headline);
+
+    [Fact]
     public async Task AnswerAsync_HelpOnNothingKnown_NamesTheNearest() =>
         Assert.Equal("There is no command 'rig plane'. Nearest: help rig plan", (await SayAsync("help rig plane")).Problem);
 
