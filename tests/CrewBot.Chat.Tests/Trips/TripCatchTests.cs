@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace CrewBot.Chat.Tests.Trips;
 
 /// <summary>What a fish logged on a trip takes over from it, and the trip as a span of the boards.</summary>
@@ -32,6 +34,21 @@ public sealed class TripCatchTests : IAsyncDisposable
         Assert.Contains("'blurry' not understood", (await _room.SayAsync("log blurry 21in")).Problem, StringComparison.Ordinal);
         Assert.Contains((await _room.SayAsync("log perch 9in 18ft")).Lines, line => line.EndsWith("Assumed: Loon Basin as on trip 1.", StringComparison.Ordinal));
         Assert.Contains((await _room.SayAsync("log 21in")).Lines, line => line.EndsWith("Assumed: walleye, Loon Basin as on trip 1, 18 ft (5.5 m) as at #2.", StringComparison.Ordinal));
+    }
+
+    // 19 ft are 5,791,200,000 nm; by way of a binary fraction of a metre it was one less, and the catch file said 18.99….
+    [Theory]
+    [InlineData("19ft", ",19,ft,")]
+    [InlineData("7.3 m", ",7.3,m,")]
+    public async Task Log_OnATripOfADepth_TakesItOverAsItWasWritten(string depth, string cells)
+    {
+        await _room.SayAsync("crew setup water:\"Loon Basin\"");
+        await _room.SayAsync($"trip plan water:\"Loon Basin\" meet:\"tomorrow 07:00\" depth:\"{depth}\"");
+        _room.Now += TimeSpan.FromHours(12);
+        await _room.SayAsync("log walleye 20in");
+
+        var file = Assert.Single((await _room.SayAsync("catch export")).Files);
+        Assert.Contains(cells, Encoding.UTF8.GetString(file.Content.Span), StringComparison.Ordinal);
     }
 
     [Fact]
