@@ -63,7 +63,7 @@ internal sealed record LedgerRow
             Derby = derby,
             Number = written.Number,
             Kind = Storage.Words.Write(KindOf(written)),
-            AtMs = written.At.ToUnixTimeMilliseconds(),
+            AtMs = Instants.Write(written.At),
             MemberId = written.By,
             Entry = (written as EntryEvent)?.Entry,
         };
@@ -88,7 +88,7 @@ internal sealed record LedgerRow
 
     public LedgerEvent ToEvent()
     {
-        var (number, at, entry) = ((int)Number, DateTimeOffset.FromUnixTimeMilliseconds(AtMs), (int)(Entry ?? 0));
+        var (number, at, entry) = ((int)Number, Instants.Read(AtMs), (int)(Entry ?? 0));
         return Storage.Words.Read<EventKind>(Kind) switch
         {
             EventKind.Created => new Created(number, at, MemberId),
@@ -116,7 +116,7 @@ internal sealed record LedgerRow
         Weight = StoredUnits.MassOf(WeightNg, WeightUnit),
         Water = Water,
         Kept = Kept is { } kept ? kept == 1 : null,
-        CaughtAt = DateTimeOffset.FromUnixTimeMilliseconds(CaughtAtMs!.Value).ToOffset(TimeSpan.FromMinutes(OffsetMin!.Value)),
+        CaughtAt = Instants.Read(CaughtAtMs!.Value).ToOffset(TimeSpan.FromMinutes(OffsetMin!.Value)),
         HasPhoto = PhotoHash is not null,
     };
 
