@@ -21,6 +21,17 @@ public sealed class RoomFaultTests
     }
 
     [Fact(Timeout = 30_000)]
+    public async Task Form_TokenIsTooLate_IsLoggedAndNothingElse()
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit);
+        stage.Server.Faults.Next("/callback", CannedReply.Refusal(404, 10062, "Unknown interaction"));
+        await stage.AskAsync(stage.Make.Command("rig", Subcommand("plan")), Limit);
+        await stage.Logs.LineAsync("Could not answer", Limit);
+
+        Assert.DoesNotContain(stage.Logs.Lines, line => line.StartsWith("Error", StringComparison.Ordinal));
+    }
+
+    [Fact(Timeout = 30_000)]
     public async Task Callbacks_FailOneInThree_NoAnswerIsLost()
     {
         var calls = 0;
