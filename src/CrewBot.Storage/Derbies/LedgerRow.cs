@@ -72,7 +72,12 @@ internal sealed record LedgerRow
             Joined joined => row with { AnglerId = joined.Angler, Words = joined.Team },
             Left left => row with { AnglerId = left.Angler },
             Entered entered => row with { AnglerId = entered.Angler, Entry = entered.Entry },
-            Amended amended => row with { LengthNm = amended.Measured.Nanometres, LengthUnit = StoredUnits.WordOf(amended.Measured) },
+            Amended amended => row with
+            {
+                LengthNm = amended.Measured.Nanometres,
+                LengthUnit = StoredUnits.WordOf(amended.Measured),
+                Words = amended.Reason,
+            },
             Penalised penalised => row with
             {
                 LengthNm = penalised.Penalty.Nanometres,
@@ -96,7 +101,7 @@ internal sealed record LedgerRow
             EventKind.Left => new Left(number, at, MemberId, AnglerId!.Value),
             EventKind.Entered => ToEntered(number, at, entry),
             EventKind.Witnessed => new Witnessed(number, at, MemberId, entry),
-            EventKind.Amended => new Amended(number, at, MemberId, entry, Length),
+            EventKind.Amended => new Amended(number, at, MemberId, entry, Length, Words),
             EventKind.Accepted => new Accepted(number, at, MemberId, entry),
             EventKind.Refused => new Refused(number, at, MemberId, entry, Words!),
             EventKind.Penalised => new Penalised(number, at, MemberId, entry, Length, Words!),
