@@ -13,7 +13,7 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Late(request, scene, member)), cancellationToken);
+        desk.ChangeWhereOutAsync(request, (scene, member, _) => Task.FromResult(Late(request, scene, member)), cancellationToken);
 
     private TripChange Late(Request request, TripScene scene, CrewMember member)
     {
@@ -27,7 +27,7 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
         var back = due + request.Get(options.By);
         return TripParties.Change(scene, party with { DueBack = back }, _ => new Reply
         {
-            Headline = $"{TripParties.Named(scene, party, "will be")} back by {DayTime.Hour(back, request.Caller.Zone)}",
+            Headline = $"{TripParties.Named(scene, party, "will be")} back by {DayTime.Say(back, request.At, request.Caller.Zone)}",
             Lines = [$"Overdue {TripRules.Grace.TotalMinutes:0} min later, unless they say /trip back or /trip late."],
             Cautions = [scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,

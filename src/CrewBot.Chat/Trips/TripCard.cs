@@ -109,7 +109,7 @@ internal static class TripCard
     private static string? OnTheIce(TripScene scene, Request request)
     {
         var parties = scene.Trip.Roster.Parties.Where(party => party.IsOnTheIce)
-            .Select(party => $"{scene.NameOf(party.MemberId)}{Overdue(party, request)} (back {DayTime.Hour(party.DueBack!.Value, request.Caller.Zone)})");
+            .Select(party => $"{scene.NameOf(party.MemberId)}{Overdue(party, request)} (back {DayTime.Say(party.DueBack!.Value, request.At, request.Caller.Zone)})");
         return string.Join(", ", parties);
     }
 

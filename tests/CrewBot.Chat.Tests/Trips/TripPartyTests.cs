@@ -31,6 +31,25 @@ public sealed class TripPartyTests : IAsyncDisposable
         Assert.Contains("no lines down", (await _room.SayAsync("lines up")).Problem, StringComparison.Ordinal);
     }
 
+    // A trip is the current one until 12 hours after its return: whoever is out for longer must still be able to say that they are back.
+    [Theory]
+    [InlineData("trip back", "Ana")]
+    [InlineData("trip back who:Ana", "Bo")]
+    public async Task Back_LateIntoTheNextDay_EndsTheTripThatTheyAreOutOn(string line, string who)
+    {
+        await _room.PlanTripAsync();
+        await _room.SayAsync("trip join answer:in", "Bo");
+        _room.Now += TimeSpan.FromHours(11);
+        await _room.SayAsync("trip out");
+        _room.Now += TimeSpan.FromHours(8);
+        Assert.Equal("Ana will be back by Mon 18 Jan 06:00", (await _room.SayAsync("trip late by:14h")).Headline);
+        Assert.Contains(await LinesAsync(), shown => shown.Contains("Ana (back Mon 18 Jan 06:00)", StringComparison.Ordinal));
+        _room.Now += TimeSpan.FromHours(14);
+
+        Assert.Equal("Ana is back", (await _room.SayAsync(line, who)).Headline);
+        Assert.Contains("No trip is planned", (await _room.SayAsync("trip back", "Bo")).Problem, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Show_PartyPastItsTimeAndGrace_IsOverdueUntilItIsBack()
     {
