@@ -54,7 +54,7 @@ internal sealed class Bot : IAsyncDisposable
         start.Environment["CREWBOT_DISCORD__APIBASEADDRESS"] = server.ApiAddress.ToString();
         if (database is not null)
         {
-            start.Environment["CREWBOT_Database"] = database;
+            start.Environment["CREWBOT_DATABASE"] = database;
         }
 
         var bot = new Bot(server, new Process { StartInfo = start });

@@ -61,6 +61,6 @@ public sealed class EveryCommandTests : IDisposable
     {
         Arguments = [.. arguments, "--files", _folder.FullName],
         Input = input,
-        Environment = new Dictionary<string, string> { ["CREWBOT_Database"] = Path.Combine(_folder.FullName, database) },
+        Environment = new Dictionary<string, string> { ["CREWBOT_DATABASE"] = Path.Combine(_folder.FullName, database) },
     });
 }

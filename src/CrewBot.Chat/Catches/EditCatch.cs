@@ -19,17 +19,11 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         Writes = true,
     };
 
-    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
-    {
-        var photo = await PhotoDesk.TakeAsync(request, options.Photo, cancellationToken);
-        var reply = await book.WriteOnceAsync(request, (session, member) => EditAsync(request, photo, session, member), cancellationToken);
-        if (reply.Problem is null)
-        {
-            await photos.KeepAsync(request, photo, cancellationToken);
-        }
-
-        return reply;
-    }
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => photos.WithPhotoAsync(
+        request,
+        options.Photo,
+        photo => book.WriteOnceAsync(request, (session, member) => EditAsync(request, photo, session, member), cancellationToken),
+        cancellationToken);
 
     private async Task<Reply> EditAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {

@@ -22,7 +22,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
         {
             var spells = new LineSpellRepository(session);
             var waters = new WaterRepository(session);
-            var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+            var at = request.GetOr(options.When, Moment.Now).From(request.At, request.Caller.Zone);
             if (at > request.At)
             {
                 return Reply.Refuse(Moment.StillToCome(at, "they went down", request));

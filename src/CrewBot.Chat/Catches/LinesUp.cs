@@ -21,7 +21,7 @@ public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandl
         {
             var spells = new LineSpellRepository(session);
             var open = await spells.OpenOfAsync(member.Id);
-            var at = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+            var at = request.GetOr(options.When, Moment.Now).From(request.At, request.Caller.Zone);
             if (FaultOf(request, open, at) is { } fault)
             {
                 return Reply.Refuse(fault);

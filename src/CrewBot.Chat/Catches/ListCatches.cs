@@ -1,6 +1,7 @@
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Catches;
+using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 
 namespace CrewBot.Chat.Catches;
@@ -19,14 +20,7 @@ public sealed class ListCatches(CatchOptions options, TradeKnowledge knowledge, 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
         var mine = request.GetOr(options.Mine, otherwise: false);
-        var newest = await book.ReadAsync(
-            request,
-            async session => mine && await new MemberRepository(session).FindAsync(request.Caller.Member) is not { } nobody
-                ? []
-                : await new CatchRepository(session).NewestAsync(
-                    mine ? (await new MemberRepository(session).FindAsync(request.Caller.Member))!.Id : null,
-                    request.GetOr(options.Most, UsuallyShown)),
-            cancellationToken);
+        var newest = await book.ReadAsync(request, session => NewestAsync(request, session, mine), cancellationToken);
         return newest.Count == 0
             ? Reply.Refuse("Nothing is logged yet. Log a fish with /catch log species:walleye length:22.5in")
             : new Reply
@@ -36,5 +30,11 @@ public sealed class ListCatches(CatchOptions options, TradeKnowledge knowledge, 
                 Figures = [CatchFigures.Count.Of(newest.Count)],
                 Actions = ReplyAction.WhyAndShare(request),
             };
+    }
+
+    private async Task<IReadOnlyList<LoggedCatch>> NewestAsync(Request request, CrewSession session, bool mine)
+    {
+        var member = mine ? await new MemberRepository(session).FindAsync(request.Caller.Member) : null;
+        return mine && member is null ? [] : await new CatchRepository(session).NewestAsync(member?.Id, request.GetOr(options.Most, UsuallyShown));
     }
 }

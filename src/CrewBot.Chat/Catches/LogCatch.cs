@@ -31,24 +31,18 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
         },
     };
 
-    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
-    {
-        var photo = await PhotoDesk.TakeAsync(request, options.Photo, cancellationToken);
-        var reply = await book.WriteOnceAsync(request, (session, member) => LogAsync(request, photo, session, member), cancellationToken);
-        if (reply.Problem is null)
-        {
-            await photos.KeepAsync(request, photo, cancellationToken);
-        }
-
-        return reply;
-    }
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => photos.WithPhotoAsync(
+        request,
+        options.Photo,
+        photo => book.WriteOnceAsync(request, (session, member) => LogAsync(request, photo, session, member), cancellationToken),
+        cancellationToken);
 
     private async Task<Reply> LogAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
         var waters = new WaterRepository(session);
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
-        var caughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone);
+        var caughtAt = request.GetOr(options.When, Moment.Now).From(request.At, request.Caller.Zone);
         var taken = new TakenOver(request, knowledge, down, await catches.LastCaughtAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
         if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
         {

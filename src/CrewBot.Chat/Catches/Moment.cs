@@ -12,6 +12,9 @@ public sealed record Moment(TimeSpan? Ago, int DaysBack, DateOnly? Day, TimeOnly
 {
     private static readonly TimeSpan HalfAYear = TimeSpan.FromDays(180);
 
+    /// <summary>The instant at which it is said.</summary>
+    public static Moment Now { get; } = new(TimeSpan.Zero, 0, null, default);
+
     /// <summary>The very instant, where a message or a photo says it; null where a person does.</summary>
     public DateTimeOffset? Instant { get; init; }
 

@@ -28,7 +28,7 @@ public sealed partial class MomentReader : OptionReader<Moment>
     {
         if (said is "now" or "just now")
         {
-            return new Moment(TimeSpan.Zero, 0, null, default);
+            return Moment.Now;
         }
 
         var match = AgoText().Match(said);

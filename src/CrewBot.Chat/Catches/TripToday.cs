@@ -2,7 +2,6 @@ using CrewBot.Core.Fish;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
-using UnitsNet.Units;
 
 namespace CrewBot.Chat.Catches;
 
@@ -23,7 +22,6 @@ internal sealed record TripToday(long Number, string Water, string? Species, Exa
         }
 
         var water = (await new WaterRepository(session).AllAsync()).First(water => water.Id == trip.WaterId).Name;
-        ExactLength? depth = trip.DepthNanometres is { } nanometres ? new ExactLength(nanometres, LengthUnit.Foot) : null;
-        return new TripToday(trip.Number, water, trip.Species, depth);
+        return new TripToday(trip.Number, water, trip.Species, trip.Depth);
     }
 }

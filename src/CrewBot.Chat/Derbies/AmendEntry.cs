@@ -29,7 +29,7 @@ public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKno
                 return Reply.Refuse(fault);
             }
 
-            var ((sheet, entry), length) = (opened.Value!, request.Get(options.NewLength));
+            var ((sheet, entry), length, reason) = (opened.Value!, request.Get(options.NewLength), request.Get(options.Reason));
             var words = new DerbyWords(sheet.Derby, knowledge);
             if (length.Nanometres == entry.Measured.Nanometres)
             {
@@ -42,12 +42,12 @@ public sealed class AmendEntry(DerbyOptions options, CatchOptions fish, TradeKno
                 return Reply.Refuse($"{words.Length(length)} is longer than any {words.SpeciesOf(entry)} one expects. If it is right, send it again with confirm:yes.");
             }
 
-            await new LedgerRepository(session).AppendAsync(sheet.Derby.Number, at => new Amended(at, request.At, member.Id, number, length));
+            await new LedgerRepository(session).AppendAsync(sheet.Derby.Number, at => new Amended(at, request.At, member.Id, number, length, reason));
             await posts.KeepAsync(session, sheet.Derby, request);
             return new Reply
             {
                 Headline = $"Amended: {words.Entry(entry with { Measured = length }, sheet)}",
-                Lines = [$"It said {words.Length(entry.Measured)}. Reason: {request.Get(options.Reason)}. By {member.Name}; it is on the record."],
+                Lines = [$"It said {words.Length(entry.Measured)}. Reason: {reason}. By {member.Name}; it is on the record."],
                 Figures = [DerbyFigures.Number.Of(sheet.Derby.Number), DerbyFigures.Entry.Of(number), DerbyFigures.Scored.Of(sheet.Settings.Grid.Score(length, entry.Penalty))],
                 Actions = [DerbyActions.Standings(sheet.Derby)],
                 Audience = Audience.Crew,

@@ -32,17 +32,11 @@ public sealed class EnterDerby(DerbyOptions options, CatchOptions fish, CatchSho
         },
     };
 
-    public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
-    {
-        var photo = await PhotoDesk.TakeAsync(request, fish.Photo, cancellationToken);
-        var reply = await book.WriteOnceAsync(request, (session, member) => EnterAsync(request, photo, session, member), cancellationToken);
-        if (reply.Problem is null)
-        {
-            await photos.KeepAsync(request, photo, cancellationToken);
-        }
-
-        return reply;
-    }
+    public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => photos.WithPhotoAsync(
+        request,
+        fish.Photo,
+        photo => book.WriteOnceAsync(request, (session, member) => EnterAsync(request, photo, session, member), cancellationToken),
+        cancellationToken);
 
     private async Task<Reply> EnterAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {

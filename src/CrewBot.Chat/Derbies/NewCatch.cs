@@ -63,7 +63,7 @@ internal sealed class NewCatch(CatchOptions options)
         {
             MemberId = member.Id,
             Species = species.Key,
-            CaughtAt = request.GetOr(options.When, new Moment(TimeSpan.Zero, 0, null, default)).From(request.At, request.Caller.Zone),
+            CaughtAt = request.GetOr(options.When, Moment.Now).From(request.At, request.Caller.Zone),
             LoggedAt = request.At,
             Length = Given(options.Length),
             Weight = Given(options.Weight),

@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Ice;
@@ -30,7 +31,7 @@ internal static class IceSheet
             parts.Add($"{page.Holes.Count} holes{(page.From is { } from ? $" from {from}" : "")}: {string.Join(" · ", page.Holes.Select(hole => HoleText(hole, units)))}");
         }
 
-        return Capital(string.Join("; ", parts));
+        return CatchWords.Sentence(string.Join("; ", parts));
     }
 
     /// <summary>What it counts as; null without a measured hole, and for clear ice in one, which counts as it is.</summary>
@@ -38,7 +39,7 @@ internal static class IceSheet
     {
         var report = filed.ToReport();
         return !IsNumbered(filed, water) ? null
-            : report.Weak is { } weak ? $"{Capital(IceWords.Of(weak))} ice counts as none, at any thickness."
+            : report.Weak is { } weak ? $"{CatchWords.Sentence(IceWords.Of(weak))} ice counts as none, at any thickness."
             : report.Holes is [{ IsClear: true }] ? null
             : $"{(report.Holes.Count > 1 ? "The least hole counts" : "Counts")} as {ClearText(report.Holes, units)}.";
     }
@@ -136,6 +137,4 @@ internal static class IceSheet
             .Where(layer => layer.Thickness is not null)
             .Select(layer => IceShow.Measured(layer.Thickness!.ToExact().Length, units) + layer.Kind));
     }
-
-    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Effort;
@@ -51,7 +52,7 @@ internal sealed class LearnAnswer(
 
     private string Headline(IReadOnlyList<RankedCell> shown)
     {
-        var subject = $"{Capital(by.Contains(EffortDimension.Species) ? "what bites" : species.Name)}, {span}{(mood is { } only ? $", {only.ToString().ToLowerInvariant()} mood" : "")}";
+        var subject = $"{CatchWords.Sentence(by.Contains(EffortDimension.Species) ? "what bites" : species.Name)}, {span}{(mood is { } only ? $", {only.ToString().ToLowerInvariant()} mood" : "")}";
         var first = NameOf(_ways, shown[0]);
         return (shown.Count == 1 ? null : _ways.Ranking.Lead) switch
         {
@@ -69,7 +70,7 @@ internal sealed class LearnAnswer(
         {
             var (tally, limits) = (place.Cell.Tally, ExactPoisson.Limits(place.Cell.Tally, Confidence)!.Value);
             return new PicturedInterval(
-                Capital(NameOf(_ways, place)),
+                CatchWords.Sentence(NameOf(_ways, place)),
                 $"{tally.Rate!.Value} a line-hour, {tally.Fish} fish in {tally.HoursInWords} line-hours",
                 limits.Low.PerLineHour, tally.Rate.Value.PerLineHour, limits.High.PerLineHour);
         }).ToList();
@@ -155,6 +156,4 @@ internal sealed class LearnAnswer(
         dimension is EffortDimension.Presentation or EffortDimension.Mood or EffortDimension.Depth;
 
     private static string Word(EffortDimension dimension) => dimension.ToString().ToLowerInvariant();
-
-    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

@@ -14,8 +14,30 @@ public sealed class PhotoDesk(IPhotoCopies copies)
     // An angler waits for the answer with a glove off.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    /// <summary>Looks at a photo; null when the request has none.</summary>
-    public static async Task<TakenPhoto?> TakeAsync(Request request, CommandOption<Attachment> option, CancellationToken cancellationToken)
+    /// <summary>Answers a request that may come with a photo: a copy is kept once its fish is in the log.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="option">The option that names the photo.</param>
+    /// <param name="answer">Answers, with the photo that was looked at; null when the request has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<Reply> WithPhotoAsync(
+        Request request, CommandOption<Attachment> option, Func<TakenPhoto?, Task<Reply>> answer, CancellationToken cancellationToken)
+    {
+        var photo = await TakeAsync(request, option, cancellationToken);
+        var reply = await answer(photo);
+        if (reply.Problem is null && photo?.Hash is { } hash)
+        {
+            await copies.KeepAsync(request.Caller.Crew!, hash, photo.Content, cancellationToken);
+        }
+
+        return reply;
+    }
+
+    /// <summary>What to say of a photo that could not be looked at.</summary>
+    public static IEnumerable<string> Remarks(TakenPhoto? photo) => photo?.Fault is { } fault
+        ? [$"The photo's link is kept; the photo itself was not looked at: {fault}."]
+        : [];
+
+    private static async Task<TakenPhoto?> TakeAsync(Request request, CommandOption<Attachment> option, CancellationToken cancellationToken)
     {
         if (!request.TryGet(option, out var photo))
         {
@@ -47,14 +69,4 @@ public sealed class PhotoDesk(IPhotoCopies copies)
             return new TakenPhoto(photo.Reference, null, default, "it took too long to come");
         }
     }
-
-    /// <summary>Keeps a copy of a photo whose fish is in the log.</summary>
-    public Task KeepAsync(Request request, TakenPhoto? photo, CancellationToken cancellationToken) => photo?.Hash is { } hash
-        ? copies.KeepAsync(request.Caller.Crew!, hash, photo.Content, cancellationToken)
-        : Task.CompletedTask;
-
-    /// <summary>What to say of a photo that could not be looked at.</summary>
-    public static IEnumerable<string> Remarks(TakenPhoto? photo) => photo?.Fault is { } fault
-        ? [$"The photo's link is kept; the photo itself was not looked at: {fault}."]
-        : [];
 }

@@ -42,7 +42,7 @@ public sealed class ChangeTrip(TripOptions options, TripDesk desk) : ICommandHan
                 ReturnAt = back,
                 Place = request.GetOr(options.Place, trip.Place!),
                 Species = request.TryGet(options.Species, out var species) ? species.Key : trip.Species,
-                DepthNanometres = request.TryGet(options.Depth, out var depth) ? (long)depth.Nanometers : trip.DepthNanometres,
+                Depth = request.TryGet(options.Depth, out var depth) ? depth : trip.Depth,
                 Note = request.GetOr(options.Note, trip.Note!),
             },
             changed => TripCard.Of(changed, request));

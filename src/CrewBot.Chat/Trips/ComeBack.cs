@@ -15,7 +15,7 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        desk.ChangeAsync(request, (scene, member, session) => BackAsync(request, scene, member, session), cancellationToken);
+        desk.ChangeWhereOutAsync(request, (scene, member, session) => BackAsync(request, scene, member, session), cancellationToken);
 
     private async Task<TripChange> BackAsync(Request request, TripScene scene, CrewMember member, CrewSession session)
     {

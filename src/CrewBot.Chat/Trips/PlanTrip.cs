@@ -36,7 +36,7 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, TripPosts posts
             Place = request.GetOr(options.Place, null!),
             Species = request.GetOr(options.Species, null!)?.Key,
             Note = request.GetOr(options.Note, null!),
-            DepthNanometres = request.TryGet(options.Depth, out var depth) ? (long)depth.Nanometers : null,
+            Depth = request.TryGet(options.Depth, out var depth) ? depth : null,
             Room = request.Place,
             Roster = new TripRoster { Parties = [new TripParty(member.Id, TripAnswer.In, 1, 0)] },
         };

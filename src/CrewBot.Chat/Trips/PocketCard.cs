@@ -91,7 +91,7 @@ internal static class PocketCard
         var planning = planner.Plan(new RigAsk
         {
             Species = species,
-            Depth = scene.Trip.DepthNanometres is { } depth ? Length.FromNanometers(depth) : species.Depth.Usual,
+            Depth = scene.Trip.Depth?.Length ?? species.Depth.Usual,
             Water = UnderIce,
             Hole = UsualHole,
             Rules = scene.Rules,

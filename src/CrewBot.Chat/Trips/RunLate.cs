@@ -13,7 +13,7 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
-        desk.ChangeAsync(request, (scene, member, _) => Task.FromResult(Late(request, scene, member)), cancellationToken);
+        desk.ChangeWhereOutAsync(request, (scene, member, _) => Task.FromResult(Late(request, scene, member)), cancellationToken);
 
     private TripChange Late(Request request, TripScene scene, CrewMember member)
     {

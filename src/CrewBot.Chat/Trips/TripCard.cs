@@ -50,11 +50,11 @@ internal static class TripCard
     public static string Missing(TripScene scene) => string.Join(", ", scene.Missing.Select(Missing));
 
     /// <summary>"walleye at 24 ft (7.3 m)"; null when nobody said what they are after.</summary>
-    public static string? After(TripScene scene, Showing show) => (scene.Trip.Species, scene.Trip.DepthNanometres) switch
+    public static string? After(TripScene scene, Showing show) => (scene.Trip.Species, scene.Trip.Depth) switch
     {
-        ({ } species, { } depth) => $"{CatchWords.NameOf(species, scene.Knowledge)} at {show.Depth(Length.FromNanometers(depth))}",
+        ({ } species, { } depth) => $"{CatchWords.NameOf(species, scene.Knowledge)} at {show.Depth(depth.Length)}",
         ({ } species, null) => CatchWords.NameOf(species, scene.Knowledge),
-        (null, { } depth) => $"whatever bites at {show.Depth(Length.FromNanometers(depth))}",
+        (null, { } depth) => $"whatever bites at {show.Depth(depth.Length)}",
         _ => null,
     };
 

@@ -27,9 +27,22 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
     /// <param name="cancellationToken">Gives up.</param>
     public Task<Reply> ChangeAsync(
         Request request, Func<TripScene, CrewMember, CrewSession, Task<TripChange>> change, CancellationToken cancellationToken) =>
+        ChangeAsync(request, (session, _) => FindAsync(request, session), change, cancellationToken);
+
+    /// <summary>Changes the trip on which somebody is out, however long ago it was to be over: whoever is on the ice can always come back.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="change">Says what the trip becomes, or refuses. Its answer is asked for with the trip as it has become.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public Task<Reply> ChangeWhereOutAsync(
+        Request request, Func<TripScene, CrewMember, CrewSession, Task<TripChange>> change, CancellationToken cancellationToken) =>
+        ChangeAsync(request, (session, member) => FindWhereOutAsync(request, session, member), change, cancellationToken);
+
+    private Task<Reply> ChangeAsync(
+        Request request, Func<CrewSession, CrewMember, Task<Trip?>> find, Func<TripScene, CrewMember, CrewSession, Task<TripChange>> change,
+        CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            if (await FindAsync(request, session) is not { } trip)
+            if (await find(session, member) is not { } trip)
             {
                 return NoTrip(request);
             }
@@ -104,6 +117,22 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
     private Task<Trip?> FindAsync(Request request, CrewSession session) => request.TryGet(options.Trip, out var number)
         ? new TripRepository(session).FindAsync(number)
         : new TripRepository(session).NextAsync(request.At - TripRules.StillUnderWay);
+
+    // The current trip is another one when a party said that it would be late into the next day.
+    private async Task<Trip?> FindWhereOutAsync(Request request, CrewSession session, CrewMember member)
+    {
+        if (request.Has(options.Trip))
+        {
+            return await FindAsync(request, session);
+        }
+
+        var who = request.TryGet(options.Who, out var name)
+            ? [.. (await new MemberRepository(session).AllAsync()).Where(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase)).Select(one => one.Id)]
+            : (IReadOnlyList<long>)[member.Id];
+        var trips = await new TripRepository(session).UnfinishedAsync(request.At - TripRules.LongestTrip);
+        return trips.FirstOrDefault(trip => trip.Roster.Parties.Any(party => party.IsOnTheIce && who.Contains(party.MemberId)))
+            ?? await FindAsync(request, session);
+    }
 
     private Reply NoTrip(Request request) => Reply.Refuse(request.TryGet(options.Trip, out var number)
         ? $"There is no trip {number}."

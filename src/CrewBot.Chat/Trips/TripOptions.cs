@@ -2,6 +2,7 @@ using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Ice;
 using CrewBot.Chat.Quantities;
+using CrewBot.Core.Fish;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
 using CrewBot.Storage.Trips;
@@ -34,7 +35,8 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<Species> Species { get; } = CommandOption.Optional(
         "species", "What you are after", new RecordReader<Species>(knowledge.Species, "a species"));
 
-    public CommandOption<Length> Depth { get; } = CommandOption.Optional("depth", "How deep you mean to fish", QuantityReaders.Depth);
+    public CommandOption<ExactLength> Depth { get; } = CommandOption.Optional(
+        "depth", "How deep you mean to fish", new ExactLengthReader(QuantityReaders.Depth));
 
     public CommandOption<string> Note { get; } = CommandOption.Optional("note", "Anything to know", new NoteReader(LongestNote));
 

@@ -31,6 +31,7 @@ public static class Certainties
     internal static bool HasHours(Tally tally) => tally.LineTime.Hours >= LeastLineHours;
 
     /// <summary>How a crew says it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="certainty"/> is no certainty.</exception>
     public static string Words(this Certainty certainty) => certainty switch
     {
         Certainty.TooEarly => "too early to say",

@@ -11,6 +11,7 @@ public sealed record ByMood<T>
     public required T Positive { get; init; }
 
     /// <summary>The value for one mood.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="mood"/> is no mood.</exception>
     public T this[Mood mood] => mood switch
     {
         Mood.Negative => Negative,

@@ -13,6 +13,7 @@ public sealed record BySize<T>
     public required T Trophy { get; init; }
 
     /// <summary>The value for one size.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="size"/> is no size.</exception>
     public T this[FishSize size] => size switch
     {
         FishSize.Small => Small,

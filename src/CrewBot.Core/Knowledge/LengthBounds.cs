@@ -17,6 +17,7 @@ public sealed record LengthBounds
     public required Length Trophy { get; init; }
 
     /// <summary>The shortest length of a category; zero for substock.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="category"/> is no category.</exception>
     public Length this[LengthCategory category] => category switch
     {
         LengthCategory.Substock => Length.Zero,

@@ -14,8 +14,9 @@ public sealed record GatheredLoad(Mass People, Mass Gear)
     public Mass Total => People + Gear;
 
     /// <summary>Adds up the load.</summary>
-    /// <param name="people">Who comes; a child counts in full.</param>
+    /// <param name="people">Who comes, 0 or more; a child counts in full.</param>
     /// <param name="brought">What is brought; vehicles stay ashore.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than no people.</exception>
     public static GatheredLoad Of(int people, IEnumerable<BroughtGear> brought)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(people);

@@ -46,7 +46,7 @@ public static class Propane
     /// </summary>
     /// <param name="heat">What the burner is rated at, above 0.</param>
     /// <param name="room">Volume of air, above 0.</param>
-    /// <param name="from">Share of oxygen at first, up to 20.9 %.</param>
+    /// <param name="from">Share of oxygen at first, up to 21 %.</param>
     /// <param name="to">Share of oxygen at last, from 0, below <paramref name="from"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
     public static Duration SealedUntil(Power heat, Volume room, Ratio from, Ratio to)

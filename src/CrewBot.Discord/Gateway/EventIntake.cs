@@ -1,3 +1,4 @@
+using CrewBot.Discord.Rest;
 using CrewBot.Discord.Wire;
 using Microsoft.Extensions.Logging;
 
@@ -75,6 +76,15 @@ internal sealed class EventIntake(IEventHandler handler, ILogger<EventIntake> lo
         try
         {
             await handle();
+        }
+        catch (DiscordApiException refused)
+        {
+            // A token that is too late, somebody who takes no messages: nobody's fault to throw about.
+            log.LogWarning("Could not answer {Event}: {Reason}", what, refused.Message);
+        }
+        catch (OperationCanceledException) when (_abandon.IsCancellationRequested)
+        {
+            // Whoever drains says how many were given up.
         }
         catch (Exception fault)
         {

@@ -95,9 +95,17 @@ internal sealed class Exchange : IDisposable
     {
         var type = _plan.UpdatesInPlace ? ResponseType.DeferredUpdate : ResponseType.DeferredMessage;
         var flags = _plan is { UpdatesInPlace: false, IsPrivate: true } ? new DeferredFlags(MessageFlags.Ephemeral) : null;
-        sent.SetResult(await SendAsync("defer", () => _api.AnswerAsync(
-            _received.Interaction.Id, _received.Interaction.Token, new DeferredResponse(type, flags),
-            WireJson.Default.DeferredResponse, [], FirstAnswerWithin - Age, _stopping)));
+        try
+        {
+            sent.SetResult(await SendAsync("defer", () => _api.AnswerAsync(
+                _received.Interaction.Id, _received.Interaction.Token, new DeferredResponse(type, flags),
+                WireJson.Default.DeferredResponse, [], FirstAnswerWithin - Age, _stopping)));
+        }
+        catch (OperationCanceledException)
+        {
+            // Whoever waits to follow the deferral up must not wait for ever.
+            sent.SetCanceled(_stopping);
+        }
     }
 
     private async Task FollowAsync(Card card)

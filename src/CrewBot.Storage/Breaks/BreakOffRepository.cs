@@ -49,7 +49,7 @@ public sealed class BreakOffRepository(CrewSession session)
             TestUnit = StoredUnits.WordOf(broke.Test),
             PullNg = broke.Pull?.Nanograms,
             PullUnit = StoredUnits.WordOf(broke.Pull),
-            BrokeAtMs = broke.BrokeAt.ToUnixTimeMilliseconds(),
+            BrokeAtMs = Instants.Write(broke.BrokeAt),
         });
         return number;
     }

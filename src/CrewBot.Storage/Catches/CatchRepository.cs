@@ -142,7 +142,7 @@ public sealed class CatchRepository(CrewSession session)
     /// <summary>Lets an entry no longer count that another log had let go of, without a change of its own.</summary>
     public async Task VoidAsync(long number, DateTimeOffset at)
     {
-        await session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = at.ToUnixTimeMilliseconds() });
+        await session.ExecuteAsync(VoidSql, new { session.CrewId, Number = number, AtMs = Instants.Write(at) });
         if (await FindAsync(number) is { } gone)
         {
             await _tallies.CountAsync(gone.Entry);
@@ -198,8 +198,8 @@ public sealed class CatchRepository(CrewSession session)
             MemberId = memberId,
             Species = species,
             WaterId = waterId,
-            FromMs = from.ToUnixTimeMilliseconds(),
-            ToMs = to.ToUnixTimeMilliseconds(),
+            FromMs = Instants.Write(from),
+            ToMs = Instants.Write(to),
         }, Column.Long);
 
     /// <summary>What was caught last.</summary>
@@ -255,7 +255,7 @@ public sealed class CatchRepository(CrewSession session)
             session.CrewId,
             before.Number,
             MemberId = byMember,
-            AtMs = at.ToUnixTimeMilliseconds(),
+            AtMs = Instants.Write(at),
             // The angler's name stays in its own table.
             Before = JsonSerializer.Serialize(CatchRow.Of(session.CrewId, before.Number, before.Entry), CatchJson.Default.CatchRow),
         });

@@ -89,12 +89,12 @@ internal sealed record CatchRow
         Mood = entry.Mood,
         Line = entry.Line,
         Kept = entry.Kept is { } kept ? kept ? 1 : 0 : null,
-        CaughtAtMs = entry.CaughtAt.ToUnixTimeMilliseconds(),
+        CaughtAtMs = Instants.Write(entry.CaughtAt),
         OffsetMin = (long)entry.CaughtAt.Offset.TotalMinutes,
         Note = entry.Note,
         Photo = entry.Photo,
         PhotoHash = entry.PhotoHash,
-        LoggedAtMs = entry.LoggedAt.ToUnixTimeMilliseconds(),
+        LoggedAtMs = Instants.Write(entry.LoggedAt),
     };
 
     public LoggedCatch ToCatch() => new(Number, Angler, Water, VoidedAtMs is not null, new CatchEntry
@@ -112,15 +112,15 @@ internal sealed record CatchRow
         Mood = Mood,
         Line = Line,
         Kept = Kept is { } kept ? kept == 1 : null,
-        CaughtAt = DateTimeOffset.FromUnixTimeMilliseconds(CaughtAtMs).ToOffset(TimeSpan.FromMinutes(OffsetMin)),
+        CaughtAt = Instants.Read(CaughtAtMs).ToOffset(TimeSpan.FromMinutes(OffsetMin)),
         Note = Note,
         Photo = Photo,
         PhotoHash = PhotoHash,
-        LoggedAt = DateTimeOffset.FromUnixTimeMilliseconds(LoggedAtMs),
+        LoggedAt = Instants.Read(LoggedAtMs),
     })
     {
         AnglerId = AnglerId,
         Spot = Spot,
-        VoidedAt = VoidedAtMs is { } at ? DateTimeOffset.FromUnixTimeMilliseconds(at) : null,
+        VoidedAt = VoidedAtMs is { } at ? Instants.Read(at) : null,
     };
 }

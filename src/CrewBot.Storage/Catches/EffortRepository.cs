@@ -28,7 +28,7 @@ public sealed class EffortRepository(CrewSession session)
     /// <param name="waterId">In which water; null for all.</param>
     public Task<IReadOnlyList<(FishedSpell Spell, bool IsDown)>> SpellsAsync(DateTimeOffset from, DateTimeOffset to, long? waterId) => session.ReadAsync(
         SpellsSql,
-        new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId },
+        new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId },
         SpellOf);
 
     /// <summary>Fish of a span of time that count, in no order; in a water, those too of which nobody said where.</summary>
@@ -38,20 +38,20 @@ public sealed class EffortRepository(CrewSession session)
     /// <param name="species">Key of the species; null for all.</param>
     public Task<IReadOnlyList<CaughtFish>> FishAsync(DateTimeOffset from, DateTimeOffset to, long? waterId, string? species) => session.ReadAsync(
         FishSql,
-        new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds(), ToMs = to.ToUnixTimeMilliseconds(), WaterId = waterId, Species = species },
+        new { session.CrewId, FromMs = Instants.Write(from), ToMs = Instants.Write(to), WaterId = waterId, Species = species },
         row => new CaughtFish(row.GetInt64(0), row.GetString(1), row.IsDBNull(2) ? null : row.GetString(2), Instants.Read(row.GetInt64(3))));
 
     private static (FishedSpell Spell, bool IsDown) SpellOf(DbDataReader row)
     {
         var offset = TimeSpan.FromMinutes(row.GetInt64(6));
-        var down = DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(5)).ToOffset(offset);
+        var down = Instants.Read(row.GetInt64(5)).ToOffset(offset);
         var isDown = row.IsDBNull(7);
         var spell = new FishedSpell
         {
             Angler = row.GetInt64(0),
             Lines = row.GetInt32(4),
             Down = down,
-            Up = isDown ? down : DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(7)).ToOffset(offset),
+            Up = isDown ? down : Instants.Read(row.GetInt64(7)).ToOffset(offset),
             Presentation = row.IsDBNull(1) ? null : row.GetString(1),
             Mood = row.IsDBNull(2) ? null : Words.Read<Mood>(row.GetString(2)),
             Depth = row.IsDBNull(3) ? null : Length.FromNanometers(row.GetInt64(3)),

@@ -39,7 +39,7 @@ public sealed class LineSpellRepository(CrewSession session)
             WaterId = waterId,
             Presentation = presentation,
             Lines = lines,
-            DownAtMs = downAt.ToUnixTimeMilliseconds(),
+            DownAtMs = Instants.Write(downAt),
             OffsetMin = (long)downAt.Offset.TotalMinutes,
             Mood = mood,
             DepthNm = depth?.Nanometres,
@@ -54,14 +54,14 @@ public sealed class LineSpellRepository(CrewSession session)
 
     /// <summary>Takes lines up.</summary>
     public Task CloseAsync(long number, DateTimeOffset upAt) =>
-        session.ExecuteAsync(CloseSql, new { session.CrewId, Number = number, UpAtMs = upAt.ToUnixTimeMilliseconds() });
+        session.ExecuteAsync(CloseSql, new { session.CrewId, Number = number, UpAtMs = Instants.Write(upAt) });
 
     private static LineSpell Of(SpellRow row)
     {
         var offset = TimeSpan.FromMinutes(row.OffsetMin);
         return new LineSpell(
-            row.Number, row.Water, row.Presentation, (int)row.Lines, DateTimeOffset.FromUnixTimeMilliseconds(row.DownAtMs).ToOffset(offset),
-            row.UpAtMs is { } up ? DateTimeOffset.FromUnixTimeMilliseconds(up).ToOffset(offset) : null)
+            row.Number, row.Water, row.Presentation, (int)row.Lines, Instants.Read(row.DownAtMs).ToOffset(offset),
+            row.UpAtMs is { } up ? Instants.Read(up).ToOffset(offset) : null)
         {
             Mood = row.Mood,
             Depth = StoredUnits.LengthOf(row.DepthNm, row.DepthUnit),

@@ -106,7 +106,7 @@ public sealed class TallyRepository(CrewSession session)
             Season = Season.Of(entry.CaughtAt),
             entry.MemberId,
             LengthNm = entry.Length?.Nanometres,
-            AtMs = entry.Length is null ? (long?)null : entry.CaughtAt.ToUnixTimeMilliseconds(),
+            AtMs = entry.Length is null ? (long?)null : Instants.Write(entry.CaughtAt),
             Longest = entry.Length is null ? (long?)null : number,
         };
         await session.ExecuteAsync(AddSql, tally);

@@ -87,9 +87,9 @@ internal sealed record DerbyRow
             MemberId = derby.CreatedBy,
             Place = derby.Place,
             Zone = derby.Zone,
-            CreatedAtMs = at.ToUnixTimeMilliseconds(),
-            StartsAtMs = settings.Window.Starts.ToUnixTimeMilliseconds(),
-            EndsAtMs = settings.Window.Ends.ToUnixTimeMilliseconds(),
+            CreatedAtMs = Instants.Write(at),
+            StartsAtMs = Instants.Write(settings.Window.Starts),
+            EndsAtMs = Instants.Write(settings.Window.Ends),
             GraceMs = (long)settings.Window.Grace.TotalMilliseconds,
             ProtestMs = (long)settings.ProtestTime.TotalMilliseconds,
             StepNm = settings.Grid.Step.Nanometres,
@@ -125,7 +125,7 @@ internal sealed record DerbyRow
         Settings = new DerbySettings
         {
             Window = new DerbyWindow(
-                DateTimeOffset.FromUnixTimeMilliseconds(StartsAtMs), DateTimeOffset.FromUnixTimeMilliseconds(EndsAtMs), TimeSpan.FromMilliseconds(GraceMs)),
+                Instants.Read(StartsAtMs), Instants.Read(EndsAtMs), TimeSpan.FromMilliseconds(GraceMs)),
             ProtestTime = TimeSpan.FromMilliseconds(ProtestMs),
             Grid = new MeasuringGrid(StoredUnits.LengthOf(StepNm, StepUnit)!.Value, Words.Read<Rounding>(Rounding)!.Value),
             Scoring = new ScoringRule(StoredMeasures.Read(Measure, Factors), new FishSelection((int?)Most, (int?)MostOfEach)),

@@ -89,7 +89,7 @@ public sealed class LedgerRepository(CrewSession session)
             WeightUnit = StoredUnits.WordOf(entered.Weight),
             entered.Water,
             Kept = entered.Kept is { } kept ? kept ? 1 : 0 : (int?)null,
-            CaughtAtMs = entered.CaughtAt.ToUnixTimeMilliseconds(),
+            CaughtAtMs = Instants.Write(entered.CaughtAt),
             OffsetMin = (long)entered.CaughtAt.Offset.TotalMinutes,
             PhotoHash = photoHash,
         });
@@ -112,7 +112,7 @@ public sealed class LedgerRepository(CrewSession session)
     /// <summary>Since when catches that were entered are void, by their number in the log.</summary>
     public async Task<IReadOnlyDictionary<long, DateTimeOffset>> VoidedAsync(long derby) => new ReadOnlyDictionary<long, DateTimeOffset>(
         (await session.QueryAsync(VoidedSql, new { session.CrewId, Derby = derby }, VoidedRow.Rows))
-            .ToDictionary(row => row.CatchNumber, row => DateTimeOffset.FromUnixTimeMilliseconds(row.VoidedAtMs)));
+            .ToDictionary(row => row.CatchNumber, row => Instants.Read(row.VoidedAtMs)));
 
     /// <summary>The entry of a catch; null when it was not entered.</summary>
     public Task<int?> OfCatchAsync(long derby, long catchNumber) =>

@@ -63,7 +63,7 @@ internal sealed record LedgerRow
             Derby = derby,
             Number = written.Number,
             Kind = Storage.Words.Write(KindOf(written)),
-            AtMs = written.At.ToUnixTimeMilliseconds(),
+            AtMs = Instants.Write(written.At),
             MemberId = written.By,
             Entry = (written as EntryEvent)?.Entry,
         };
@@ -72,7 +72,12 @@ internal sealed record LedgerRow
             Joined joined => row with { AnglerId = joined.Angler, Words = joined.Team },
             Left left => row with { AnglerId = left.Angler },
             Entered entered => row with { AnglerId = entered.Angler, Entry = entered.Entry },
-            Amended amended => row with { LengthNm = amended.Measured.Nanometres, LengthUnit = StoredUnits.WordOf(amended.Measured) },
+            Amended amended => row with
+            {
+                LengthNm = amended.Measured.Nanometres,
+                LengthUnit = StoredUnits.WordOf(amended.Measured),
+                Words = amended.Reason,
+            },
             Penalised penalised => row with
             {
                 LengthNm = penalised.Penalty.Nanometres,
@@ -88,7 +93,7 @@ internal sealed record LedgerRow
 
     public LedgerEvent ToEvent()
     {
-        var (number, at, entry) = ((int)Number, DateTimeOffset.FromUnixTimeMilliseconds(AtMs), (int)(Entry ?? 0));
+        var (number, at, entry) = ((int)Number, Instants.Read(AtMs), (int)(Entry ?? 0));
         return Storage.Words.Read<EventKind>(Kind) switch
         {
             EventKind.Created => new Created(number, at, MemberId),
@@ -96,7 +101,7 @@ internal sealed record LedgerRow
             EventKind.Left => new Left(number, at, MemberId, AnglerId!.Value),
             EventKind.Entered => ToEntered(number, at, entry),
             EventKind.Witnessed => new Witnessed(number, at, MemberId, entry),
-            EventKind.Amended => new Amended(number, at, MemberId, entry, Length),
+            EventKind.Amended => new Amended(number, at, MemberId, entry, Length, Words),
             EventKind.Accepted => new Accepted(number, at, MemberId, entry),
             EventKind.Refused => new Refused(number, at, MemberId, entry, Words!),
             EventKind.Penalised => new Penalised(number, at, MemberId, entry, Length, Words!),
@@ -116,7 +121,7 @@ internal sealed record LedgerRow
         Weight = StoredUnits.MassOf(WeightNg, WeightUnit),
         Water = Water,
         Kept = Kept is { } kept ? kept == 1 : null,
-        CaughtAt = DateTimeOffset.FromUnixTimeMilliseconds(CaughtAtMs!.Value).ToOffset(TimeSpan.FromMinutes(OffsetMin!.Value)),
+        CaughtAt = Instants.Read(CaughtAtMs!.Value).ToOffset(TimeSpan.FromMinutes(OffsetMin!.Value)),
         HasPhoto = PhotoHash is not null,
     };
 

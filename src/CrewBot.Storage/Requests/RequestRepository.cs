@@ -28,12 +28,12 @@ public sealed class RequestRepository(CrewSession session)
     /// <summary>Keeps the first answer to a request.</summary>
     public async Task RememberAsync(string requestId, long memberId, string answer, DateTimeOffset at)
     {
-        var handledAtMs = at.ToUnixTimeMilliseconds();
+        var handledAtMs = Instants.Write(at);
         await session.ExecuteAsync(
             RememberSql, new { session.CrewId, RequestId = requestId, MemberId = memberId, Answer = answer, HandledAtMs = handledAtMs });
     }
 
     /// <summary>Forgets the answers from before an instant.</summary>
     public Task ForgetAsync(DateTimeOffset before) =>
-        session.ExecuteAsync(ForgetSql, new { session.CrewId, BeforeMs = before.ToUnixTimeMilliseconds() });
+        session.ExecuteAsync(ForgetSql, new { session.CrewId, BeforeMs = Instants.Write(before) });
 }

@@ -1,3 +1,5 @@
+using CrewBot.Core.Fish;
+
 namespace CrewBot.Storage.Trips;
 
 /// <summary>A day out that somebody planned.</summary>
@@ -20,8 +22,8 @@ public sealed record Trip(long PlannedBy, long WaterId, DateTimeOffset MeetAt, D
 
     public string? Note { get; init; }
 
-    /// <summary>How deep they mean to fish, in whole nanometres; null when nobody said.</summary>
-    public long? DepthNanometres { get; init; }
+    /// <summary>How deep they mean to fish; null when nobody said.</summary>
+    public ExactLength? Depth { get; init; }
 
     /// <summary>Where it was planned, a place that posts can go to; null where there is none.</summary>
     public string? Room { get; init; }

@@ -6,4 +6,7 @@ internal sealed record TripPages(string? Place, string? Species, string? Note, T
     public string? Room { get; init; }
 
     public long? DepthNanometres { get; init; }
+
+    /// <summary>The unit that the depth was given in; trips of earlier versions have none.</summary>
+    public string? DepthUnit { get; init; }
 }

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Text.Json;
+using CrewBot.Storage.Catches;
 using CrewBot.Storage.Connections;
 using Dapper;
 
@@ -8,6 +9,9 @@ namespace CrewBot.Storage.Trips;
 /// <summary>A crew's trips. A change reads a trip, changes it and saves it in one transaction, so nobody's change is lost.</summary>
 public sealed class TripRepository(CrewSession session)
 {
+    // A trip that was stored without the unit of its depth.
+    private const string EarlierDepthUnit = "ft";
+
     private const string Columns = "number, planned_by, water_id, meet_at_ms, return_at_ms, is_cancelled, roster";
 
     private const string NextNumberSql = "SELECT COALESCE(MAX(number), 0) + 1 FROM trip WHERE crew_id = @CrewId";
@@ -66,23 +70,23 @@ public sealed class TripRepository(CrewSession session)
 
     /// <summary>The first trip that is not cancelled and whose return lies at an instant or later; null when there is none.</summary>
     public async Task<Trip?> NextAsync(DateTimeOffset from) =>
-        Of(await session.FirstOrDefaultAsync(NextSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows));
+        Of(await session.FirstOrDefaultAsync(NextSql, new { session.CrewId, FromMs = Instants.Write(from) }, TripRow.Rows));
 
     /// <summary>The trip that began last, over or not, and is not cancelled; null when none has begun at that instant.</summary>
     public async Task<Trip?> LastAsync(DateTimeOffset at) =>
-        Of(await session.FirstOrDefaultAsync(LastSql, new { session.CrewId, AtMs = at.ToUnixTimeMilliseconds() }, TripRow.Rows));
+        Of(await session.FirstOrDefaultAsync(LastSql, new { session.CrewId, AtMs = Instants.Write(at) }, TripRow.Rows));
 
     /// <summary>The trips to a water that are not cancelled and whose people meet at an instant or later.</summary>
     public async Task<IReadOnlyList<Trip>> ComingAsync(long waterId, DateTimeOffset from) =>
     [
-        .. (await session.QueryAsync(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
+        .. (await session.QueryAsync(ComingSql, new { session.CrewId, WaterId = waterId, FromMs = Instants.Write(from) }, TripRow.Rows))
             .Select(row => Of(row)!),
     ];
 
     /// <summary>The trips that are not cancelled and whose return lies at an instant or later.</summary>
     public async Task<IReadOnlyList<Trip>> UnfinishedAsync(DateTimeOffset from) =>
     [
-        .. (await session.QueryAsync(UnfinishedSql, new { session.CrewId, FromMs = from.ToUnixTimeMilliseconds() }, TripRow.Rows))
+        .. (await session.QueryAsync(UnfinishedSql, new { session.CrewId, FromMs = Instants.Write(from) }, TripRow.Rows))
             .Select(row => Of(row)!),
     ];
 
@@ -101,11 +105,18 @@ public sealed class TripRepository(CrewSession session)
         trip.Number,
         trip.PlannedBy,
         trip.WaterId,
-        MeetAtMs = trip.MeetAt.ToUnixTimeMilliseconds(),
-        ReturnAtMs = trip.ReturnAt.ToUnixTimeMilliseconds(),
+        MeetAtMs = Instants.Write(trip.MeetAt),
+        ReturnAtMs = Instants.Write(trip.ReturnAt),
         trip.IsCancelled,
-        Roster = JsonSerializer.Serialize(new TripPages(trip.Place, trip.Species, trip.Note, trip.Roster) { Room = trip.Room, DepthNanometres = trip.DepthNanometres }, TripJson.Default.TripPages),
+        Roster = JsonSerializer.Serialize(PagesOf(trip), TripJson.Default.TripPages),
     });
+
+    private static TripPages PagesOf(Trip trip) => new(trip.Place, trip.Species, trip.Note, trip.Roster)
+    {
+        Room = trip.Room,
+        DepthNanometres = trip.Depth?.Nanometres,
+        DepthUnit = StoredUnits.WordOf(trip.Depth),
+    };
 
     private static Trip? Of(TripRow? row)
     {
@@ -116,7 +127,7 @@ public sealed class TripRepository(CrewSession session)
 
         var pages = JsonSerializer.Deserialize(row.Roster, TripJson.Default.TripPages)!;
         return new Trip(
-            row.PlannedBy, row.WaterId, DateTimeOffset.FromUnixTimeMilliseconds(row.MeetAtMs), DateTimeOffset.FromUnixTimeMilliseconds(row.ReturnAtMs))
+            row.PlannedBy, row.WaterId, Instants.Read(row.MeetAtMs), Instants.Read(row.ReturnAtMs))
         {
             Number = row.Number,
             IsCancelled = row.IsCancelled != 0,
@@ -124,7 +135,7 @@ public sealed class TripRepository(CrewSession session)
             Species = pages.Species,
             Note = pages.Note,
             Room = pages.Room,
-            DepthNanometres = pages.DepthNanometres,
+            Depth = StoredUnits.LengthOf(pages.DepthNanometres, pages.DepthUnit ?? EarlierDepthUnit),
             Roster = pages.Roster,
         };
     }

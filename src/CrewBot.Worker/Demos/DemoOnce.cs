@@ -14,7 +14,7 @@ internal sealed class DemoOnce(CommandCatalog catalog, Dispatcher dispatcher, Ca
     public static string? FindObstacle(Settings settings) => settings.Database switch
     {
         null => "There is no place for a database: set CrewBot:Database to the path of a file.",
-        { } path when File.Exists(path) => $"{path} is there already, and the demo fills only a new database: set CREWBOT_Database to another file.",
+        { } path when File.Exists(path) => $"{path} is there already, and the demo fills only a new database: set CREWBOT_DATABASE to another file.",
         _ => null,
     };
 

@@ -129,7 +129,10 @@ internal sealed class DatabaseCheck(string? path, TimeProvider clock)
 
     private static string Size(string file) => string.Create(CultureInfo.InvariantCulture, $"{new FileInfo(file).Length / (double)Megabyte:0.#} MB");
 
-    private static string Words(TimeSpan time) => time.TotalHours >= 48
-        ? string.Create(CultureInfo.InvariantCulture, $"{time.TotalDays:0} days")
-        : time.TotalMinutes >= 120 ? string.Create(CultureInfo.InvariantCulture, $"{time.TotalHours:0} h") : string.Create(CultureInfo.InvariantCulture, $"{time.TotalMinutes:0} min");
+    private static string Words(TimeSpan time) => FormattableString.Invariant(time switch
+    {
+        { TotalHours: >= 48 } => $"{time.TotalDays:0} days",
+        { TotalMinutes: >= 120 } => $"{time.TotalHours:0} h",
+        _ => (FormattableString)$"{time.TotalMinutes:0} min",
+    });
 }

@@ -23,6 +23,7 @@ internal sealed class DiscordRoomService(DiscordRoom room, Surroundings surround
         }
         catch (DiscordFatalException fatal)
         {
+            ExitCode = Configuration.ExitCode.NeedsAPerson;
             await surroundings.Error.WriteLineAsync(SafeText.Of(fatal.Message));
         }
         finally

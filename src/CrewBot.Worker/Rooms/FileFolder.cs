@@ -42,7 +42,7 @@ internal sealed class FileFolder(string path, string? pictures = null)
             var target = Path.Combine(folder, Numbered(Path.GetFileName(file.Name), number));
             try
             {
-                using var stream = new FileStream(target, Options());
+                using var stream = new FileStream(target, OwnersFile.Options(FileMode.CreateNew));
                 stream.Write(file.Content.Span);
                 return target;
             }
@@ -51,18 +51,6 @@ internal sealed class FileFolder(string path, string? pictures = null)
                 // The name is taken: the next one is tried.
             }
         }
-    }
-
-    // It may hold names and spots: for the eyes of whoever asked.
-    private static FileStreamOptions Options()
-    {
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
-        if (!OperatingSystem.IsWindows())
-        {
-            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        }
-
-        return options;
     }
 
     private static string Numbered(string name, int number) => number == 1

@@ -17,15 +17,32 @@ internal sealed class SelfCheck(Settings settings, Surroundings surroundings)
         findings.AddRange(await new DatabaseCheck(settings.Database, TimeProvider.System).RunAsync(cancellationToken));
         if (settings.PhotoFolder is { } photos)
         {
-            var used = PhotoFolder.Used(photos) / PhotoFolder.Megabyte;
-            findings.Add(used < settings.PhotoMegabytes
-                ? new("photos", true, $"ok, copies in {photos} take {used} MB of {settings.PhotoMegabytes}")
-                : new("photos", false, $"copies in {photos} take all of their {settings.PhotoMegabytes} MB: raise CrewBot:PhotoMegabytes, or move old ones away"));
+            findings.Add(PhotosIn(photos));
         }
 
         findings.ForEach(Print);
         var room = await RoomAsync(cancellationToken);
         return findings.All(finding => finding.IsWell) && room.All(finding => finding.IsWell) ? ExitCode.Answered : ExitCode.Refused;
+    }
+
+    private Finding PhotosIn(string folder)
+    {
+        if (File.Exists(folder))
+        {
+            return new("photos", false, $"{folder} is a file; set CrewBot:PhotoFolder to the path of a folder");
+        }
+
+        try
+        {
+            var used = PhotoFolder.Used(folder) / PhotoFolder.Megabyte;
+            return used < settings.PhotoMegabytes
+                ? new("photos", true, $"ok, copies in {folder} take {used} MB of {settings.PhotoMegabytes}")
+                : new("photos", false, $"copies in {folder} take all of their {settings.PhotoMegabytes} MB: raise CrewBot:PhotoMegabytes, or move old ones away");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return new("photos", false, $"copies in {folder} can't be counted: {fault.Message}");
+        }
     }
 
     // Its lines come one after the other from the network, after what is known at once.

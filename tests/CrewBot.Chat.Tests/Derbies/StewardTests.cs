@@ -1,4 +1,6 @@
 using CrewBot.Chat.Commands;
+using CrewBot.Core.Derbies.Ledger;
+using CrewBot.Storage.Derbies;
 
 namespace CrewBot.Chat.Tests.Derbies;
 
@@ -75,6 +77,18 @@ public sealed class StewardTests : IAsyncDisposable
 
         Assert.Equal("Entry 1 is your own: Bo decides about it.", (await _room.SayAsync(line)).Problem);
         Assert.Null((await _room.SayAsync(line, "Bo", Role.Member)).Problem);
+    }
+
+    [Fact]
+    public async Task Amend_WithItsReason_PutsBothOnTheRecord()
+    {
+        await StartAsync();
+        await _room.SayAsync("/derby amend entry:1 length:25in reason:misread");
+
+        IReadOnlyList<LedgerEvent> record = [];
+        await _room.WriteAsync(async session => record = await new LedgerRepository(session).EventsAsync(1));
+        var amended = Assert.Single(record.OfType<Amended>());
+        Assert.Equal((25m, "misread"), (amended.Measured.Number, amended.Reason));
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using System.Net;
 using CrewBot.Discord.Gateway;
+using CrewBot.Discord.Rest;
 using CrewBot.Discord.Tests.Fakes;
 using CrewBot.Discord.Wire;
 using Microsoft.Extensions.Logging;
@@ -53,6 +55,28 @@ public sealed class EventIntakeTests : IDisposable
         _handler.Work = static (_, _) => Task.CompletedTask;
         _intake.Offer(Interaction(2));
         await _handler.NextHandledAsync(Limit);
+    }
+
+    [Fact(Timeout = 10_000)]
+    public async Task Offer_PlatformTakesNoAnswer_IsAWarningAndNoFault()
+    {
+        _handler.Work = static (_, _) => throw new DiscordApiException(Routes.GatewayAdvice, HttpStatusCode.NotFound, 10062, "Unknown interaction");
+        _intake.Offer(Interaction(1));
+        await _logs.LineAsync("Unknown interaction", Limit);
+
+        Assert.StartsWith("Warning", Assert.Single(_logs.Lines), StringComparison.Ordinal);
+    }
+
+    [Fact(Timeout = 10_000)]
+    public async Task DrainAsync_WorkIsGivenUp_IsNoFault()
+    {
+        _handler.Work = static (_, token) => Task.Delay(Timeout.Infinite, token);
+        _intake.Offer(Interaction(1));
+        await _handler.NextHandledAsync(Limit);
+
+        Assert.Equal(1, await _intake.DrainAsync(TimeSpan.Zero, TimeProvider.System));
+        Assert.Equal(0, await _intake.DrainAsync(TimeSpan.FromSeconds(5), TimeProvider.System));
+        Assert.Empty(_logs.Lines);
     }
 
     [Fact(Timeout = 10_000)]

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using CrewBot.Discord.StandIn;
 using CrewBot.Discord.Tests.Fakes;
 using static CrewBot.Discord.StandIn.InteractionMaker;
+using static CrewBot.Discord.Tests.Mapping.SentAnswer;
 
 namespace CrewBot.Discord.Tests.Mapping;
 
@@ -11,18 +12,16 @@ public sealed class CrewNamesTests : IDisposable
     private const string OtherGuild = "1100000000000000009";
     private const string OwnGuild = "1100000000000000001";
 
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
+    private readonly CrewFile _file = new();
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
-    private string Database => Path.Combine(_folder.FullName, "crew.db");
-
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => _file.Dispose();
 
     [Fact(Timeout = 30_000)]
     public async Task Share_BothServersAgree_ShowsTheirNamesToEachOther()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         stage.Server.Settings.GuildNames[OtherGuild] = "Tamarack *Bay* Anglers";
         var offered = await stage.AskAsync(Share(stage, OwnGuild, OtherGuild), Limit);
         var agreed = await stage.AskAsync(Share(stage, OtherGuild, OwnGuild), Limit);
@@ -37,7 +36,7 @@ public sealed class CrewNamesTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Command_ThatStoresSomething_AsksForTheNameOnceAndAQuestionNever()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await stage.AskAsync(stage.Make.Command("rig", Subcommand("plan", Option("species", 3, "walleye"))), Limit);
         Assert.Equal(0, stage.Server.Requests.Count(IsGuild));
 
@@ -49,7 +48,7 @@ public sealed class CrewNamesTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Command_PlatformDoesNotSayTheName_IsAnsweredAllTheSame()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         stage.Server.Faults.Next($"guilds/{OwnGuild}", CannedReply.Refusal(404, 10004, "Unknown Guild"));
 
         Assert.Contains("alleye", Title(await LogAsync(stage)), StringComparison.Ordinal);
@@ -58,7 +57,7 @@ public sealed class CrewNamesTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Command_PlatformNeverAnswersAboutTheName_IsDeferredAndAnsweredAfterTwoSeconds()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, new HurriedClock(factor: 10), database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, new HurriedClock(factor: 10), database: _file.Path);
         stage.Server.Faults.Next($"guilds/{OwnGuild}", new CannedReply(200) { Silent = true });
         var deferral = await LogAsync(stage);
         Assert.Equal(5, deferral["type"]!.GetValue<int>());
@@ -70,7 +69,7 @@ public sealed class CrewNamesTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Message_FromSomebodyInTwoCrews_NamesTheCrewThatWasMeant()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         stage.Server.Settings.GuildNames[OtherGuild] = "Tamarack Bay Anglers";
         await LogAsync(stage);
         var other = stage.Make.Command("catch", Subcommand("log", Option("species", 3, "burbot")));
@@ -91,10 +90,5 @@ public sealed class CrewNamesTests : IDisposable
         return command;
     }
 
-    private static Task<JsonNode> LogAsync(RoomStage stage) => stage.AskAsync(
-        stage.Make.Command("catch", Subcommand("log", Option("species", 3, "walleye"), Option("length", 3, "20in"))), Limit);
-
-    private static string Title(JsonNode answer) => answer["data"]!["embeds"]![0]!["title"]!.GetValue<string>();
-
-    private static string Description(JsonNode answer) => answer["data"]!["embeds"]![0]!["description"]!.GetValue<string>();
+    private static Task<JsonNode> LogAsync(RoomStage stage) => stage.AskAsync(stage.Log("walleye"), Limit);
 }

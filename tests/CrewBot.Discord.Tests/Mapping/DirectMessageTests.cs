@@ -9,13 +9,11 @@ public sealed class DirectMessageTests : IDisposable
 {
     private const string OtherGuild = "1100000000000000009";
 
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
+    private readonly CrewFile _file = new();
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
-    private string Database => Path.Combine(_folder.FullName, "crew.db");
-
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => _file.Dispose();
 
     [Fact(Timeout = 30_000)]
     public async Task Message_ARigInBareWords_IsAnsweredUnderIt()
@@ -33,7 +31,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Message_Shorthand_LogsForTheCrewThatThePersonIsIn()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         var answer = await stage.WriteAsync(stage.Make.DirectMessage("log walleye 22.5in 24ft released"), Limit);
         Assert.Contains("walleye", TitleOf(answer), StringComparison.OrdinalIgnoreCase);
@@ -46,7 +44,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Message_DeliveredTwice_IsLoggedAndAnsweredOnce()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         var message = stage.Make.DirectMessage("log walleye 22.5in 24ft");
         await stage.WriteAsync(message, Limit);
@@ -59,7 +57,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Message_FromSomebodyWhoLeftTheCrew_ReachesNothingOfIt()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         stage.Server.Faults.Next("/members/", CannedReply.Refusal(404, 10007, "Unknown Member"));
         var answer = await stage.WriteAsync(stage.Make.DirectMessage("/catch list"), Limit);
@@ -70,7 +68,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Message_FromSomebodyInTwoCrews_SaysWhichCrewWasMeant()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         var other = stage.Make.Command("catch", Subcommand("log", Option("species", 3, "burbot")));
         other["guild_id"] = OtherGuild;
@@ -87,7 +85,7 @@ public sealed class DirectMessageTests : IDisposable
     [InlineData("", "Nothing to answer")]
     public async Task Message_ThatCannotBeAnswered_GetsOneLine(string text, string expected)
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         var line = TextOf(await stage.WriteAsync(stage.Make.DirectMessage(text), Limit));
 
@@ -109,7 +107,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Command_InADirectMessage_SpeaksForTheCrewThatThePersonIsIn()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         await LogInGuildAsync(stage);
         var list = await stage.AskAsync(InDirectMessage(stage.Make.Command("catch", Subcommand("list"))), Limit);
 
@@ -119,7 +117,7 @@ public sealed class DirectMessageTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Attachment_OfAnImport_IsReadTriedAndWritten()
     {
-        await using var stage = await RoomStage.OpenAsync(Limit, database: Database);
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
         var address = new Uri(stage.Server.ApiAddress, "files/catches.csv").AbsoluteUri;
         stage.Server.Faults.Next(
             "files/catches.csv",
@@ -146,8 +144,7 @@ public sealed class DirectMessageTests : IDisposable
         return command;
     }
 
-    private static Task<JsonNode> LogInGuildAsync(RoomStage stage) => stage.AskAsync(
-        stage.Make.Command("catch", Subcommand("log", Option("species", 3, "walleye"), Option("length", 3, "20in"))), Limit);
+    private static Task<JsonNode> LogInGuildAsync(RoomStage stage) => stage.AskAsync(stage.Log("walleye"), Limit);
 
     private static string TitleOf(RecordedRequest post) => post.Json!["embeds"]![0]!["title"]!.GetValue<string>();
 

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using CrewBot.Chat.Commands;
 using static CrewBot.Discord.StandIn.InteractionMaker;
+using static CrewBot.Discord.Tests.Mapping.SentAnswer;
 
 namespace CrewBot.Discord.Tests.Mapping;
 
@@ -11,18 +12,16 @@ public sealed class LongButtonTests : IDisposable
 
     private static readonly string Long = string.Concat(Enumerable.Repeat("a word of many ", 12)).Trim();
 
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crewbot-");
+    private readonly CrewFile _file = new();
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
-    private string Database => Path.Combine(_folder.FullName, "crew.db");
-
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => _file.Dispose();
 
     [Fact(Timeout = 30_000)]
     public async Task Button_AfterARestart_RunsItsCommand()
     {
-        var id = IdOf(await ShownAsync());
+        var id = IdOf(await ShownAsync(), "Go");
         await using var stage = await OpenAsync();
 
         Assert.Equal(Long, Title(await stage.AskAsync(stage.Make.Button(id), Limit)));
@@ -40,7 +39,7 @@ public sealed class LongButtonTests : IDisposable
                 Actions = [ReplyAction.Form("Correct", TestCommands.Path, new Dictionary<string, string> { ["other"] = Long }, TestCommands.Word)],
             });
             var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
-            form = (await stage.AskAsync(stage.Make.Button(IdOf(card)), Limit))["data"]!["custom_id"]!.GetValue<string>();
+            form = IdOf(await stage.AskAsync(stage.Make.Button(IdOf(card, "Correct")), Limit));
         }
 
         await using var after = await OpenAsync();
@@ -51,7 +50,7 @@ public sealed class LongButtonTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Button_PressedInAnotherCrewAfterARestart_IsUnknownThere()
     {
-        var id = IdOf(await ShownAsync());
+        var id = IdOf(await ShownAsync(), "Go");
         await using var stage = await OpenAsync();
         var press = stage.Make.Button(id);
         press["guild_id"] = OtherGuild;
@@ -62,7 +61,7 @@ public sealed class LongButtonTests : IDisposable
     [Fact(Timeout = 30_000)]
     public async Task Button_AWeekLater_IsTooOld()
     {
-        var id = IdOf(await ShownAsync());
+        var id = IdOf(await ShownAsync(), "Go");
         await using var stage = await OpenAsync(new LaterClock(TimeSpan.FromDays(8)));
 
         Assert.Contains("Ask again", (await stage.AskAsync(stage.Make.Button(id), Limit))["data"]!.ToJsonString(), StringComparison.Ordinal);
@@ -75,7 +74,7 @@ public sealed class LongButtonTests : IDisposable
         Bend(stage);
         var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try")), Limit);
 
-        Assert.Equal(Long, Title(await stage.AskAsync(stage.Make.Button(IdOf(card)), Limit)));
+        Assert.Equal(Long, Title(await stage.AskAsync(stage.Make.Button(IdOf(card, "Go")), Limit)));
         await stage.Logs.LineAsync("work until this process ends", Limit);
     }
 
@@ -91,7 +90,7 @@ public sealed class LongButtonTests : IDisposable
 
     private async Task<RoomStage> OpenAsync(TimeProvider? clock = null)
     {
-        var stage = await RoomStage.OpenAsync(Limit, clock, database: Database);
+        var stage = await RoomStage.OpenAsync(Limit, clock, database: _file.Path);
         Bend(stage);
         return stage;
     }
@@ -101,10 +100,6 @@ public sealed class LongButtonTests : IDisposable
         Headline = request.Written.GetValueOrDefault("word", "none"),
         Actions = [new ReplyAction("Go", ActionKind.Run, TestCommands.Path, new Dictionary<string, string> { ["word"] = Long })],
     });
-
-    private static string Title(JsonNode answer) => answer["data"]!["embeds"]![0]!["title"]!.GetValue<string>();
-
-    private static string IdOf(JsonNode card) => card["data"]!["components"]![0]!["components"]![0]!["custom_id"]!.GetValue<string>();
 
     private sealed class LaterClock(TimeSpan later) : TimeProvider
     {

@@ -2,14 +2,13 @@ using System.Text.Json.Nodes;
 using CrewBot.Chat.Commands;
 using CrewBot.Discord.Tests.Fakes;
 using static CrewBot.Discord.StandIn.InteractionMaker;
+using static CrewBot.Discord.Tests.Mapping.SentAnswer;
 
 namespace CrewBot.Discord.Tests.Mapping;
 
 /// <summary>Pictures are drawn when their button is pressed, and come with their alternative text.</summary>
 public sealed class PictureTests
 {
-    private const int Ephemeral = 64;
-
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
 
     [Fact(Timeout = 30_000)]
@@ -85,8 +84,4 @@ public sealed class PictureTests
         var card = await stage.AskAsync(stage.Make.Command("test", Subcommand("try", Option("word", 3, "x"))), Limit);
         return await stage.AskAsync(stage.Make.Button(IdOf(card, "Picture")), Limit);
     }
-
-    private static string IdOf(JsonNode answer, string label) => answer["data"]!["components"]!.AsArray()
-        .SelectMany(row => row!["components"]!.AsArray())
-        .Single(button => button!["label"]!.GetValue<string>() == label)!["custom_id"]!.GetValue<string>();
 }

@@ -83,6 +83,10 @@ internal sealed class RoomStage : IAsyncDisposable
             : (await Server.NextRequestAsync($"interactions/{interaction["id"]}/", cancellationToken)).Json!;
     }
 
+    /// <summary>The command that logs a fish of 20 in.</summary>
+    public JsonObject Log(string species) =>
+        Make.Command("catch", InteractionMaker.Subcommand("log", InteractionMaker.Option("species", 3, species), InteractionMaker.Option("length", 3, "20in")));
+
     /// <summary>Opens and closes another room on the same server, as a restart does.</summary>
     public async Task RegisterAgainAsync(CancellationToken cancellationToken)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using static CrewBot.Discord.StandIn.InteractionMaker;
+using static CrewBot.Discord.Tests.Mapping.SentAnswer;
 
 namespace CrewBot.Discord.Tests.Mapping;
 
@@ -9,7 +10,6 @@ namespace CrewBot.Discord.Tests.Mapping;
 public sealed class SessionPageTests
 {
     private const string Start = "<!-- session -->\n";
-    private const int Ephemeral = 64;
     private const string End = "<!-- /session -->";
 
     private static CancellationToken Limit => TestContext.Current.CancellationToken;
@@ -89,14 +89,6 @@ public sealed class SessionPageTests
             ],
         };
     }
-
-    private static IEnumerable<JsonNode> Buttons(JsonNode data) =>
-        data["components"]!.AsArray().SelectMany(row => row!["components"]!.AsArray()).Select(button => button!);
-
-    private static string IdOf(JsonNode card, string label) =>
-        Buttons(card["data"]!).Single(button => button["label"]!.GetValue<string>() == label)["custom_id"]!.GetValue<string>();
-
-    private static string IdOf(JsonNode form) => form["data"]!["custom_id"]!.GetValue<string>();
 
     private static string Root()
     {

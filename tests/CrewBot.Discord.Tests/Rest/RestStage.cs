@@ -27,6 +27,15 @@ internal sealed class RestStage : IAsyncDisposable
     public LogBook Logs { get; } = new();
     public DiscordApi Api { get; }
 
+    /// <summary>Part of the path of messages in a channel.</summary>
+    public const string Messages = "channels/";
+
+    /// <summary>Part of the path of first answers.</summary>
+    public const string Callback = "/callback";
+
+    /// <summary>How long the platform waits for a first answer.</summary>
+    public static readonly TimeSpan ThreeSeconds = TimeSpan.FromSeconds(3);
+
     public static readonly Snowflake Channel = new(StandInData.ChannelId);
     public static readonly Snowflake Application = new(1012345678901234560);
 

@@ -55,7 +55,7 @@ public sealed class DerbyRepositoryTests : DatabaseTest
         Func<int, LedgerEvent>[] others =
         [
             at => new Created(at, At, member), at => new Joined(at, At, member, member, "North"), at => new Left(at, At, member, member),
-            at => new Witnessed(at, At, member, 1), at => new Amended(at, At, member, 1, length), at => new Accepted(at, At, member, 1),
+            at => new Witnessed(at, At, member, 1), at => new Amended(at, At, member, 1, length, "misread"), at => new Accepted(at, At, member, 1),
             at => new Refused(at, At, member, 1, "no board"), at => new Penalised(at, At, member, 1, length, "late"),
             at => new Withdrawn(at, At, member, 1), at => new Disputed(at, At, member, 1, "doubt"), at => new Ruled(at, At, member, 1, true, "seen"),
             at => new Closed(at, At, member), at => new Reopened(at, At, member),

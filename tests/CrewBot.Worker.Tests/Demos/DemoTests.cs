@@ -39,7 +39,7 @@ public sealed class DemoTests : IDisposable
 
     private string Database => Path.Combine(_folder.Path, "demo.db");
 
-    private Desk Desk() => new() { Environment = { ["CREWBOT_Database"] = Database } };
+    private Desk Desk() => new() { Environment = { ["CREWBOT_DATABASE"] = Database } };
 
     private async Task<string> RunAsync(params string[] arguments)
     {

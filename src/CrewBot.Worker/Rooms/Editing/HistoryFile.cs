@@ -31,10 +31,12 @@ internal sealed class HistoryFile(string path)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             var beside = $"{path}.{Environment.ProcessId}";
-            File.WriteAllLines(beside, lines);
-            if (!OperatingSystem.IsWindows())
+            using (var file = new StreamWriter(beside, OwnersFile.Options(FileMode.Create)))
             {
-                File.SetUnixFileMode(beside, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+                foreach (var line in lines)
+                {
+                    file.WriteLine(line);
+                }
             }
 
             File.Move(beside, path, overwrite: true);
