@@ -40,7 +40,9 @@ internal sealed class StandInApi(StandInSettings settings)
             ("POST", ["channels", var channel, "messages"]) => (200, Create(Number(channel), request.Json)),
             ("PATCH", ["channels", var channel, "messages", var id]) =>
                 (200, StandInData.Message(Number(id), Number(channel), settings.ApplicationId, request.Json)),
+            ("POST", ["channels", _, "messages", var id, "threads"]) => (201, Thread(id, request.Json)),
             ("POST", ["users", "@me", "channels"]) => (200, DirectChannel(request.Json)),
+            ("POST", ["channels", _, "threads"]) => (201, Thread(NextId(), request.Json)),
             ("DELETE", _) => (204, null),
             _ => (404, new JsonObject { ["message"] = "404: Not Found", ["code"] = 0 }),
         };
@@ -124,5 +126,14 @@ internal sealed class StandInApi(StandInSettings settings)
         ["id"] = StandInData.Id(Number(written!["recipient_id"]!.GetValue<string>()) ^ 1),
         ["type"] = 1,
         ["recipients"] = new JsonArray(),
+    };
+
+    private static JsonObject Thread(string id, JsonNode? written) => new()
+    {
+        ["id"] = id,
+        ["type"] = 11,
+        ["name"] = written?["name"]?.DeepClone(),
+        ["guild_id"] = StandInData.Id(StandInData.GuildId),
+        ["parent_id"] = StandInData.Id(StandInData.ChannelId),
     };
 }

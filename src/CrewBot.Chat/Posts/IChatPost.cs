@@ -26,4 +26,8 @@ public interface IChatPost
     /// <summary>Takes a post back; one that is gone already is no fault.</summary>
     /// <exception cref="PostImpossibleException">It can't be taken back, however often it is tried.</exception>
     Task DeleteAsync(Posted posted, CancellationToken cancellationToken);
+
+    /// <summary>Opens a thread under a post, or finds the one that is there.</summary>
+    /// <returns>The thread, a place to post to.</returns>
+    Task<string> OpenThreadAsync(Posted under, string name, CancellationToken cancellationToken);
 }

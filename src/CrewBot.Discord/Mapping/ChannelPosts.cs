@@ -13,7 +13,9 @@ namespace CrewBot.Discord.Mapping;
 internal sealed class ChannelPosts(DiscordApi api, CardWriter cards) : IChatPost
 {
     private const char Person = '@';
+    private const int ThreadIsThere = 160004;
     private const int UnknownMessage = 10008;
+    private const int ThreeDays = 4320;
 
     // A person's channel is theirs for good.
     private readonly ConcurrentDictionary<Snowflake, Snowflake> _directChannels = new();
@@ -52,6 +54,24 @@ internal sealed class ChannelPosts(DiscordApi api, CardWriter cards) : IChatPost
         }
         catch (PostGoneException)
         {
+        }
+    }
+
+    public async Task<string> OpenThreadAsync(Posted under, string name, CancellationToken cancellationToken)
+    {
+        var thread = new ThreadBody
+        {
+            Name = Shortening.Fit(name, Limits.ThreadName),
+            AutoArchiveDuration = ThreeDays,
+        };
+        try
+        {
+            var opened = await api.OpenThreadAsync(Id(under.Place), Id(under.Id), thread, cancellationToken);
+            return opened.Id?.ToString() ?? under.Id;
+        }
+        catch (DiscordApiException twice) when (twice.Code == ThreadIsThere)
+        {
+            return under.Id; // a thread under a message has the message's own id
         }
     }
 

@@ -24,5 +24,6 @@ internal static class Limits
     public const int FormLabel = 45;
     public const int FormHint = 100;
     public const int Nonce = 25;
+    public const int ThreadName = 100;
     public const int FileDescription = 1024;
 }

@@ -75,6 +75,17 @@ internal sealed class DiscordApi(RestClient rest)
     public Task DeleteMessageAsync(Snowflake channel, Snowflake id, CancellationToken cancellationToken) =>
         rest.SendAsync(new RestRequest(Routes.DeleteMessage(channel, id)), cancellationToken);
 
+    /// <summary>Opens a thread under a message, or without one in the channel.</summary>
+    public Task<Channel> OpenThreadAsync(
+        Snowflake channel, Snowflake? message, ThreadBody thread, CancellationToken cancellationToken) =>
+        rest.SendAsync(
+            Request(
+                message is { } under ? Routes.ThreadUnderMessage(channel, under) : Routes.ThreadInChannel(channel),
+                thread,
+                WireJson.Default.ThreadBody),
+            WireJson.Default.Channel,
+            cancellationToken);
+
     /// <summary>Opens the direct messages with a person, or finds them.</summary>
     /// <returns>The channel.</returns>
     public async Task<Snowflake> OpenDirectChannelAsync(Snowflake person, CancellationToken cancellationToken)

@@ -54,6 +54,13 @@ internal static class Routes
             ProvesDone = static (status, _) => status == HttpStatusCode.NotFound,
         };
 
+    /// <summary>A message carries at most one thread: a repeated call is refused rather than carried out twice.</summary>
+    public static Route ThreadUnderMessage(Snowflake channel, Snowflake message) =>
+        InChannel(HttpMethod.Post, channel, "/messages/{id}/threads", $"/messages/{message}/threads");
+
+    public static Route ThreadInChannel(Snowflake channel) =>
+        InChannel(HttpMethod.Post, channel, "/threads", "/threads") with { Repetition = Repetition.OnlyIfNotRun };
+
     public static Route ListCommands(Snowflake application, Snowflake? guild) =>
         Commands(HttpMethod.Get, application, guild, "?with_localizations=true");
 

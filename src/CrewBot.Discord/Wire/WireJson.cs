@@ -25,6 +25,7 @@ namespace CrewBot.Discord.Wire;
 [JsonSerializable(typeof(ErrorBody))]
 [JsonSerializable(typeof(CommandDefinition[]))]
 [JsonSerializable(typeof(MessageBody))]
+[JsonSerializable(typeof(ThreadBody))]
 [JsonSerializable(typeof(DirectChannelBody))]
 [JsonSerializable(typeof(MessageResponse))]
 [JsonSerializable(typeof(DeferredResponse))]

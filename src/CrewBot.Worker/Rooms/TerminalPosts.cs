@@ -42,6 +42,9 @@ internal sealed class TerminalPosts(ILineSource lines, ReplyRenderer renderer, S
         return Task.CompletedTask;
     }
 
+    public Task<string> OpenThreadAsync(Posted under, string name, CancellationToken cancellationToken) =>
+        Task.FromResult($"{under.Place}/{name}");
+
     private void Show(string mark, string id, Reply reply)
     {
         _headlines[id] = reply.Headline;

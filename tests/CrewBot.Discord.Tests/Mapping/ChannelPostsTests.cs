@@ -36,15 +36,19 @@ public sealed class ChannelPostsTests
     }
 
     [Fact(Timeout = 30_000)]
-    public async Task Posts_AreEditedAndDeleted()
+    public async Task Posts_AreEditedThreadedAndDeleted()
     {
         await using var stage = await RoomStage.OpenAsync(Limit);
         var posted = await stage.Posts.PostAsync(Place, "board-1", Report, notifies: false, Limit);
         await stage.Posts.EditAsync(posted, Report with { Headline = "Loon Basin: 9 in reported" }, Limit);
+        var thread = await stage.Posts.OpenThreadAsync(posted, new string('t', 300), Limit);
+        await stage.Posts.PostAsync(thread, "board-1-note", Report, notifies: false, Limit);
         await stage.Posts.DeleteAsync(posted, Limit);
 
         stage.Server.Faults.Next("channels/", CannedReply.Refusal(404, 10008, "Unknown Message"));
         await stage.Posts.DeleteAsync(posted, Limit);
+        stage.Server.Faults.Next("threads", CannedReply.Refusal(400, 160004, "A thread has already been created"));
+        Assert.Equal(posted.Id, await stage.Posts.OpenThreadAsync(posted, "again", Limit));
         stage.CheckBodies();
     }
 

@@ -34,12 +34,16 @@ public sealed class SentRequestTests
         var posted = await stage.PostAsync("n-1", Limit);
         await stage.Api.EditMessageAsync(RestStage.Channel, posted.Id!.Value, RestStage.Text("x"), [], Limit);
         await stage.Api.DeleteMessageAsync(RestStage.Channel, posted.Id!.Value, Limit);
+        var thread = new ThreadBody { Name = "Tamarack Bay, Saturday", AutoArchiveDuration = 1440 };
+        await stage.Api.OpenThreadAsync(RestStage.Channel, posted.Id, thread, Limit);
+        await stage.Api.OpenThreadAsync(
+            RestStage.Channel, message: null, thread with { Type = ThreadBody.PublicThread }, Limit);
         await stage.AnswerAsync("token-1", RestStage.ThreeSeconds, Limit);
         await stage.Api.EditOriginalAsync(RestStage.Application, "token-1", RestStage.Text("x"), [], Limit);
         await stage.Api.FollowUpAsync(RestStage.Application, "token-1", RestStage.Text("x"), [], Limit);
         await stage.Api.ListCommandsAsync(RestStage.Application, guild: null, Limit);
 
-        Assert.Equal(9, stage.Server.Requests.Count);
+        Assert.Equal(11, stage.Server.Requests.Count);
         Assert.All(stage.Server.Requests, description.Check);
     }
 

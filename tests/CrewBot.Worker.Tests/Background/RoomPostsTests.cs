@@ -84,5 +84,8 @@ public sealed class RoomPostsTests
             IsCleared ? Task.FromException(new PostGoneException("Unknown Message")) : Task.CompletedTask;
 
         public Task DeleteAsync(Posted posted, CancellationToken cancellationToken) => Task.CompletedTask;
+
+        public Task<string> OpenThreadAsync(Posted under, string name, CancellationToken cancellationToken) =>
+            Task.FromResult(under.Id);
     }
 }

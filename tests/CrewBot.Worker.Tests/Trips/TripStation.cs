@@ -61,6 +61,8 @@ internal sealed class TripStation(IChatPost? room = null) : IChatPost, IDisposab
 
     public Task DeleteAsync(Posted posted, CancellationToken cancellationToken) => Task.CompletedTask;
 
+    public Task<string> OpenThreadAsync(Posted under, string name, CancellationToken cancellationToken) => Task.FromResult(under.Id);
+
     public void Dispose() => _folder.Dispose();
 
     private void Hear(string mark, Reply reply)
