@@ -34,7 +34,7 @@ public sealed class TripIceTests : IAsyncDisposable
 
         Assert.Contains(thin.Lines, line => line.StartsWith("Measured there: least 5 in", StringComparison.Ordinal));
         Assert.Contains(thin.Lines, line => line.Contains("LESS was measured", StringComparison.Ordinal));
-        Assert.Contains(elsewhere.Lines, line => line.StartsWith("No spot was named, so nothing measured stands beside it", StringComparison.Ordinal));
+        Assert.Contains(elsewhere.Lines, line => line.StartsWith("No measurement of today at that spot: no answer", StringComparison.Ordinal));
         Assert.DoesNotContain(elsewhere.Lines, line => line.Contains("ask for", StringComparison.Ordinal));
     }
 
