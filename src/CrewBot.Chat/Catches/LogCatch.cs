@@ -40,20 +40,27 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
     private async Task<Reply> LogAsync(Request request, TakenPhoto? photo, CrewSession session, CrewMember member)
     {
         var catches = new CatchRepository(session);
-        var waters = new WaterRepository(session);
+        var draft = await DraftAsync(request, photo, session, member, catches);
+        var fault = draft.Fault ?? await FaultOfAsync(request, draft.Value!, photo, catches);
+        return fault is null ? await AddAsync(request, draft.Value!, photo, session, member, catches) : Reply.Refuse(fault);
+    }
+
+    private async Task<Reading<Draft>> DraftAsync(
+        Request request, TakenPhoto? photo, CrewSession session, CrewMember member, CatchRepository catches)
+    {
         var down = await new LineSpellRepository(session).OpenOfAsync(member.Id) is [.., var newest] ? newest : null;
         var caughtAt = request.GetOr(options.When, Moment.Now).From(request.At, request.Caller.Zone);
         var taken = new TakenOver(request, knowledge, down, await catches.LastCaughtAsync(member.Id), await TripToday.FindAsync(session, member, caughtAt), caughtAt);
         if (request.GetOr(options.Species, null!) is not { } species && (species = taken.Species()!) is null)
         {
-            return Reply.Refuse(RequestReading.Missing(options.Species, request.Expansion, request.Caller));
+            return new Misread(RequestReading.Missing(options.Species, request.Expansion, request.Caller));
         }
 
         var water = request.TryGet(options.Water, out var named) ? named.Name : taken.Water();
-        var place = await CatchPlace.FindAsync(waters, water, request.GetOr(options.Spot, null!));
+        var place = await CatchPlace.FindAsync(new WaterRepository(session), water, request.GetOr(options.Spot, null!));
         if (place.Fault is { } nowhere)
         {
-            return Reply.Refuse(nowhere);
+            return new Misread(nowhere);
         }
 
         var entry = Entry(request, taken, species.Key, water, place.Value) with
@@ -63,32 +70,35 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
             Photo = photo?.Reference,
             PhotoHash = photo?.Hash,
         };
-        var confirmed = request.Has(options.Confirm);
-        var fault = CatchDraft.FaultOf(entry, species, confirmed, request)
-            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(member.Id, request.At - CatchDraft.SameFishWithin), confirmed);
-        if (fault is not null)
-        {
-            return Reply.Refuse(fault);
-        }
+        return new Draft(species, entry, place.Value, taken, LinesAreDown: down is not null);
+    }
 
-        if (!confirmed && photo is not null && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same)
-        {
-            return Reply.Refuse(
-                $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes.");
-        }
+    private async Task<string?> FaultOfAsync(Request request, Draft draft, TakenPhoto? photo, CatchRepository catches)
+    {
+        var (entry, confirmed) = (draft.Entry, request.Has(options.Confirm));
+        var fault = CatchDraft.FaultOf(entry, draft.Species, confirmed, request)
+            ?? CatchDraft.TwiceOf(entry, await catches.NewestOfAsync(entry.MemberId, request.At - CatchDraft.SameFishWithin), confirmed);
+        return fault is null && !confirmed && photo is not null && await catches.FindByPhotoAsync(photo.Reference, photo.Hash) is { } same
+            ? $"That photo is logged already, as #{same.Number} for {same.Angler}. If it shows another fish, use /catch log with confirm:yes."
+            : fault;
+    }
 
+    private async Task<Reply> AddAsync(
+        Request request, Draft draft, TakenPhoto? photo, CrewSession session, CrewMember member, CatchRepository catches)
+    {
+        var (species, entry, place) = (draft.Species, draft.Entry, draft.Place);
         var crewBest = entry.Length is null ? null : await catches.LongestAsync(species.Key, memberId: null);
         var ownBest = entry.Length is null ? null : await catches.LongestAsync(species.Key, member.Id);
         var number = await catches.AddAsync(entry);
-        var logged = place.Value.SpotId is null
-            ? new LoggedCatch(number, member.Name, place.Value.Water, IsVoid: false, entry) { AnglerId = member.PlatformId }
+        var logged = place.SpotId is null
+            ? new LoggedCatch(number, member.Name, place.Water, IsVoid: false, entry) { AnglerId = member.PlatformId }
             : (await catches.FindAsync(number))!;
         var answer = new CatchAnswer(request, knowledge, species, entry)
         {
             Rules = await KeepingCheck.OfAsync(session, logged, species, request),
-            LinesAreDown = down is not null,
+            LinesAreDown = draft.LinesAreDown,
         };
-        var reply = answer.Of(logged, crewBest, ownBest, taken.Named);
+        var reply = answer.Of(logged, crewBest, ownBest, draft.Taken.Named);
         return reply with
         {
             Lines = [.. reply.Lines, .. PhotoDesk.Remarks(photo), .. await WhoseAsync(request, session, logged.Number)],
@@ -135,4 +145,12 @@ public sealed class LogCatch(CatchOptions options, CatchShorthand shorthand, Tra
     private static T? Given<T>(Request request, CommandOption<T> option)
         where T : struct =>
         request.TryGet(option, out var value) ? value : null;
+
+    /// <summary>A fish as it would be logged.</summary>
+    /// <param name="Species">What it is.</param>
+    /// <param name="Entry">Its entry.</param>
+    /// <param name="Place">Where it was caught.</param>
+    /// <param name="Taken">What was taken over from before.</param>
+    /// <param name="LinesAreDown">Whether its angler has lines in the water.</param>
+    private sealed record Draft(Species Species, CatchEntry Entry, CatchPlace Place, TakenOver Taken, bool LinesAreDown);
 }
