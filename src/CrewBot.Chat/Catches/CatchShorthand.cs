@@ -47,7 +47,7 @@ public sealed class CatchShorthand : Shorthand
 
     public override CommandOption<string> Words => _options.Ask;
 
-    public override Expansion Expand(string words, Caller caller)
+    public override Expansion Expand(string words, Caller caller, IEnumerable<string> named)
     {
         var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
         var heard = new List<KeyValuePair<string, string>>();

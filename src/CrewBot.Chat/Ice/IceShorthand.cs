@@ -20,7 +20,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
 
     public override CommandOption<string> Words => options.Ask;
 
-    public override Expansion Expand(string words, Caller caller)
+    public override Expansion Expand(string words, Caller caller, IEnumerable<string> named)
     {
         var (said, ends) = IceSpeech.Split(words);
         var (layers, waters) = (new IceLayers(options, said, ends), WordMatch.WordsOf(caller.Waters));
