@@ -10,6 +10,7 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
 {
     public CommandInfo Info { get; } = new("trip back", "Your party is off the ice, lines up", "/trip back trip:1", [options.Trip, options.Who])
     {
+        AlsoSaid = ["home", "back home", "we're home", "were home", "trip home", "trip return", "trip done", "trip end", "trip finish", "trip over"],
         FromAnywhere = true,
         Writes = true,
     };
