@@ -16,7 +16,7 @@ public sealed class CatchShorthand : Shorthand
     private static readonly HashSet<string> Fillers =
     [
         "a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth",
-        "about", "around", "down", "water", "i", "my", "it", "was",
+        "about", "around", "down", "water", "i", "my", "it", "was", "another",
     ];
 
     // Shorter ones are one slip off other words.

@@ -38,8 +38,8 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// </summary>
     public IReadOnlyList<string> AlsoSaid { get; init; } = [];
 
-    /// <summary>What to say to a question in plain words, in lower case, that no command answers; null where it says nothing.</summary>
-    public Func<string, string?>? OnQuestion { get; init; }
+    /// <summary>What to say to plain words, in lower case, that no command answers; null to any others.</summary>
+    public Func<string, string?>? OnPlainWords { get; init; }
 
     /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
     public Shorthand? Shorthand { get; init; }

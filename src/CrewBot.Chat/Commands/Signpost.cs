@@ -11,7 +11,7 @@ public static class Signpost
     public static string? Find(string line, CommandCatalog catalog)
     {
         var plain = line.ToLowerInvariant().Replace('’', '\'');
-        if (catalog.Commands.Select(info => info.OnQuestion?.Invoke(plain)).FirstOrDefault(answer => answer is not null) is { } answered)
+        if (catalog.Commands.Select(info => info.OnPlainWords?.Invoke(plain)).FirstOrDefault(answer => answer is not null) is { } answered)
         {
             return answered;
         }

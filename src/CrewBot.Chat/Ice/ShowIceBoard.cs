@@ -19,7 +19,7 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     public CommandInfo Info { get; } = new(
         "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.WaterSaid])
     {
-        OnQuestion = IceQuestion.AnswerTo,
+        OnPlainWords = IceQuestion.AnswerTo,
         AlsoSaid = ["ice list", "ice map", "ice status", "ice check", "ice conditions", "ice reports"],
         FromAnywhere = true,
     };

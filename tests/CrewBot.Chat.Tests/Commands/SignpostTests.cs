@@ -24,6 +24,11 @@ public sealed class SignpostTests(ChatFixture chat)
     [InlineData("scores", "There is no command 'scores'. Nearest: /derby standings")]
     [InlineData("weigh in walleye 22in", "There is no command 'weigh in'. Nearest: /derby enter species:walleye length:22.5in fate:released")]
     [InlineData("/ice delete 3", "There is no command 'ice delete'. Nearest: /ice withdraw report:1 reason:\"wrong lake\"")]
+    [InlineData("I’m back", "There is no command 'i'm back'. Nearest: /trip back trip:1")]
+    [InlineData("we're off the ice", "There is no command 'we're off the ice'. Nearest: /trip back trip:1")]
+    [InlineData("broke off again", "There is no command 'broke off'. Nearest: /rig broke place:join end:curl knot:\"double uni\" line:\"braid 6lb\" pull:3.5lb")]
+    [InlineData("lines in", "There is no command 'lines in'. Nearest: /lines down lines:2 presentation:\"jigging spoon\", or /lines up when:\"10 min ago\"")]
+    [InlineData("switch to metric", "There is no command 'switch to metric'. Nearest: /crew me units:metric")]
     public void Read_AnotherWordForACommand_LeadsToItsExample(string line, string fault) =>
         Assert.Equal(fault, CommandText.Read(line, chat.Catalog).Fault);
 
