@@ -25,7 +25,7 @@ internal static partial class IceQuestion
         | \b(?:safe|unsafe|thick|trust|enough|any|solid|hold|hows|how's)\ (?:\w+\ )?ice\b
         | \bhow\ (?:thick|safe|solid|good|bad|is|are|much|many(?:\ \w+){1,2})\ (?:is\ |are\ )?(?:the\ |that\ |our\ )?ice\b
         | \bhow\ thick\ (?:is|was)\b | \bthick\ enough\b | \b(?:will|does)\ (?:it|that)\ hold\b
-        | \b(?:safe|ok|okay|alright)\ (?:for\ \w+\ )?to\ (?:walk|drive|ride|cross|go|get|head|skate|camp|park)\b
+        | \b(?:safe|ok|okay|alright|enough)\ (?:for\ \w+\ )?to\ (?:walk|drive|ride|cross|go|get|head|skate|camp|park)\b
         | \b(?:is|are)\ (?:it|we|(?:[\w']+\ )*(?:lake|bay|basin|pond|river|narrows|channel))\ (?:safe|frozen|thick|walkable|drivable)\b
         | \b(?:can|could|may|should|dare|do)\ (?:i|we|you|one|they|he|she|people|anyone|(?:a|my|the)\ \w+)\ (?:\w+\ )?(?:walk|drive|ride|cross|skate|park|(?:go|get|head|step)\ (?:out|on|onto))\b
         | \b(?:hold|take|put|park)\ (?:a|my|our|the)\ (?:\w+\ )?(?:truck|pickup|car|suv|sled|snowmobile|quad|atv|wheelhouse|trailer)\b

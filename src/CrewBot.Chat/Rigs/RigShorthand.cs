@@ -20,7 +20,9 @@ public sealed class RigShorthand : Shorthand
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
     private static readonly HashSet<string> Things = ["air", "water", "current", "hole"];
     private static readonly HashSet<string> Caught = ["fish", "fishes"];
-    private static readonly HashSet<string> NoBefore = ["no", "without"];
+    private static readonly Dictionary<string, string> NoBefore =
+        new[] { "no", "no more", "without", "out of", "dont have", "dont have any", "have no", "aint got" }.ToDictionary(word => word);
+
     private static readonly HashSet<string> Rods = ["line", "lines", "rod", "rods"];
     private static readonly List<string> Counts = ["one", "two", "three", "four"];
 
@@ -113,15 +115,15 @@ public sealed class RigShorthand : Shorthand
 
     private int? Without(string[] said, int at, List<string> without)
     {
-        var saysNo = NoBefore.Contains(said[at].ToLowerInvariant());
-        if (WordMatch.Longest(said, saysNo ? at + 1 : at, _without) is not { } match
-            || !(saysNo || (at + match.Words < said.Length && said[at + match.Words].Equals("free", StringComparison.OrdinalIgnoreCase))))
+        var no = WordMatch.Longest(said, at, NoBefore)?.Words ?? 0;
+        if (WordMatch.Longest(said, at + no, _without) is not { } match
+            || !(no > 0 || (at + match.Words < said.Length && said[at + match.Words].Equals("free", StringComparison.OrdinalIgnoreCase))))
         {
             return null;
         }
 
         without.Add(match.Meaning);
-        return match.Words + 1;
+        return match.Words + Math.Max(no, 1);
     }
 
     private int? CountedRods(string[] said, int at, List<KeyValuePair<string, string>> heard)

@@ -29,6 +29,7 @@ public sealed class IceQuestionTests(ChatFixture chat)
     [InlineData("will it hold a sled")]
     [InlineData("thick enough yet?")]
     [InlineData("any ice yet")]
+    [InlineData("is 4 inches enough to walk")]
     [InlineData("is it safe to walk out for walleye")]
     public void Read_WhetherTheIceHolds_HasOneAnswer(string line) => Assert.Equal(Answer, CommandText.Read(line, chat.Catalog).Fault);
 

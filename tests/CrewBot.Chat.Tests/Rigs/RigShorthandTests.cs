@@ -20,6 +20,8 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye current 0.1m/s hole 10in", "Heard: species walleye, current 0.1m/s, hole 10in.")]
     [InlineData("walleye 20ft 0.1m/s current 2 lines", "Heard: species walleye, depth 20ft, current 0.1m/s, lines 2.")]
     [InlineData("walleye no lead without braid", "Heard: species walleye, without lead, braid.")]
+    [InlineData("walleye 20ft don’t have minnows", "Heard: species walleye, depth 20ft, without minnow. Assumed")]
+    [InlineData("walleye 20ft out of lead", "Heard: species walleye, depth 20ft, without lead. Assumed")]
     [InlineData("walleye pike around perch too", "Heard: species walleye, also-there northern pike, yellow perch.")]
     [InlineData("perch 12ft won't bite", "Heard: species yellow perch, depth 12ft, mood won't bite.")]
     [InlineData("perch 12ft won’t bite", "Heard: species yellow perch, depth 12ft, mood won't bite.")]
