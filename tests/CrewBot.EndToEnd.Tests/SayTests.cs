@@ -79,6 +79,9 @@ public sealed class SayTests
         { "/rig plan species:\u202Eeyellaw", "species" },
         { "/rig plan species:🐟🎣", "species" },
         { "عين", "species" },
+        { "undo", "/catch void" },
+        { "ice bord", "/ice board" },
+        { "can I drive on loon basin", "never says that ice is safe" },
     };
 
     [Theory]

@@ -12,6 +12,7 @@ public sealed class RemoveFromBox(BoxOptions options, CrewBook book) : ICommandH
     public CommandInfo Info { get; } = new(
         "box remove", "Take a thing out of your box", "/box remove item:\"braid 6 lb\"", [options.Own])
     {
+        AlsoSaid = ["box delete", "box undo"],
         FromAnywhere = true,
         Writes = true,
     };

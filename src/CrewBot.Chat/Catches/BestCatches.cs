@@ -16,6 +16,7 @@ public sealed class BestCatches(CatchOptions options, TradeKnowledge knowledge, 
         [options.OtherSpecies, options.Angler])
     {
         FromAnywhere = true,
+        AlsoSaid = ["biggest", "my biggest", "my best", "personal best", "pb"],
         OnPerson = new("Best fish", options.Angler),
     };
 

@@ -10,16 +10,13 @@ public sealed class CatchShorthand : Shorthand
 {
     private const double Inch = 0.0254;
 
-    // "half an hour ago"
-    private const int LongestTime = 4;
-
     // Shallow water is told to the inch; "24ft 9in" is more likely a depth and a fish.
     private const double ToldToTheInch = 10;
 
     private static readonly HashSet<string> Fillers =
     [
         "a", "an", "and", "at", "in", "on", "the", "with", "of", "from", "deep", "long", "caught", "got", "fish", "mood", "line", "girth",
-        "about", "around", "down", "water", "i", "my", "it", "was",
+        "about", "around", "down", "water", "i", "my", "it", "was", "another",
     ];
 
     // Shorter ones are one slip off other words.
@@ -47,19 +44,22 @@ public sealed class CatchShorthand : Shorthand
 
     public override CommandOption<string> Words => _options.Ask;
 
-    public override Expansion Expand(string words, Caller caller)
+    public override Expansion Expand(string words, Caller caller, IEnumerable<string> named)
     {
         var vocabularies = _vocabularies.Append((_options.Water, WordMatch.WordsOf(caller.Waters))).ToList();
         var heard = new List<KeyValuePair<string, string>>();
         var missed = new List<string>();
         var said = SaidWords.Of(words);
+        // "last night" is refused as a time, unless an option or the message that the words stand in says when.
+        var isDated = named.Contains(_options.When.Name);
         for (var at = 0; at < said.Length;)
         {
-            at += Time(said, at, caller.Units, heard)
+            at += Time(said, at, SpokenTime.ReadAt(said, at, _options.When.Reader), heard)
                 ?? Line(said, at, heard)
                 ?? Cold(said, at, caller.Units, heard)
                 ?? Quantity(said, at, heard)
                 ?? WordMatch.TakePhrase(said, at, heard, vocabularies)
+                ?? (isDated ? null : Time(said, at, SpokenTime.UnreadAt(said, at), heard))
                 ?? Slip(said[at], heard)
                 ?? Other(said[at], missed);
         }
@@ -68,19 +68,14 @@ public sealed class CatchShorthand : Shorthand
         return new Expansion(heard, missed);
     }
 
-    private int? Time(string[] said, int at, CrewUnits units, List<KeyValuePair<string, string>> heard)
+    private int? Time(string[] said, int at, int? words, List<KeyValuePair<string, string>> heard)
     {
-        for (var count = Math.Min(LongestTime, said.Length - at); count >= 1; count--)
+        if (words is { } count)
         {
-            var text = string.Join(' ', said[at..(at + count)]);
-            if (_options.When.Reader.Read(text, units).Fault is null)
-            {
-                heard.Add(new(_options.When.Name, text));
-                return count;
-            }
+            heard.Add(new(_options.When.Name, string.Join(' ', said[at..(at + count)])));
         }
 
-        return null;
+        return words;
     }
 
     private int? Line(string[] said, int at, List<KeyValuePair<string, string>> heard)

@@ -15,6 +15,7 @@ public sealed class EditCatch(CatchOptions options, TradeKnowledge knowledge, Cr
         "catch edit", "Correct an entry of yours; what it said before is kept", "/catch edit catch:41 length:22.25in",
         [options.Number, options.OtherSpecies, .. options.Details])
     {
+        AlsoSaid = ["correct", "catch correct", "catch fix", "catch change", "catch amend"],
         FromAnywhere = true,
         Writes = true,
     };

@@ -17,6 +17,11 @@ public sealed class LeadCatches(CatchOptions options, TradeKnowledge knowledge, 
         "catch leaders", "The crew's boards for a season, month, day or trip, or for a water", "/catch leaders span:month",
         [options.BoardSpan, options.Water, options.Trip])
     {
+        AlsoSaid =
+        [
+            "leaderboard", "leader board", "who's winning", "whos winning", "who is winning", "catch leaderboard", "catch board",
+            "catch scores",
+        ],
         FromAnywhere = true,
     };
 

@@ -14,6 +14,7 @@ public sealed class LinesDown(CatchOptions options, CrewBook book) : ICommandHan
         [options.Lines, options.Presentation, options.Water, options.Mood, options.Depth, options.When, options.More])
     {
         FromAnywhere = true,
+        AlsoSaid = ["lines in", "lines out", "drop lines"],
         Writes = true,
     };
 

@@ -13,6 +13,7 @@ public sealed class LinesUp(CatchOptions options, CrewBook book) : ICommandHandl
         "lines up", "Your lines are out of the water: line-hours stop", "/lines up when:\"10 min ago\"", [options.When])
     {
         FromAnywhere = true,
+        AlsoSaid = ["lines in", "lines out", "pull lines", "pull the lines", "reel up"],
         Writes = true,
     };
 

@@ -14,6 +14,7 @@ public sealed class ListCatches(CatchOptions options, TradeKnowledge knowledge, 
     public CommandInfo Info { get; } = new(
         "catch list", "The newest entries, the crew's or yours", "/catch list whose:mine", [options.Mine, options.Most])
     {
+        AlsoSaid = ["my catches", "log list", "log show", "catch show", "catch mine"],
         FromAnywhere = true,
     };
 

@@ -5,7 +5,7 @@ using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Catches;
 
-/// <summary>Reads "10 min ago", "half an hour ago", "14:20", "4pm", "yesterday 16:05", "2027-01-16 14:20".</summary>
+/// <summary>Reads "10 min ago", "half an hour ago", "14:20", "4pm", "noon", "yesterday at 16:05", "2027-01-16 14:20".</summary>
 public sealed partial class MomentReader : OptionReader<Moment>
 {
     // What a message's own time is given as.
@@ -56,7 +56,7 @@ public sealed partial class MomentReader : OptionReader<Moment>
             return null;
         }
 
-        return before switch
+        return (before is [.., "at"] ? before[..^1] : before) switch
         {
             [] or ["today"] => new Moment(null, 0, null, clock),
             ["yesterday"] => new Moment(null, 1, null, clock),

@@ -11,6 +11,11 @@ public sealed class VoidCatch(CatchOptions options, TradeKnowledge knowledge, Cr
     public CommandInfo Info { get; } = new(
         "catch void", "Let an entry of yours no longer count; it stays in the history", "/catch void catch:41", [options.Number])
     {
+        AlsoSaid =
+        [
+            "undo", "oops", "delete", "remove", "scratch that", "catch undo", "catch delete", "catch remove", "catch cancel",
+            "log undo", "log delete",
+        ],
         FromAnywhere = true,
         Writes = true,
     };

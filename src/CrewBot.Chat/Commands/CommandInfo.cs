@@ -32,6 +32,15 @@ public sealed record CommandInfo(string Path, string Description, string Example
     /// <summary>A word that stands for family and verb when it starts a typed line; null for none.</summary>
     public string? Word { get; init; }
 
+    /// <summary>
+    /// What a line begins with, in lower case, of whoever means this command and has another word for it: "undo", "derby end".
+    /// Such a line runs nothing: it is told what to type.
+    /// </summary>
+    public IReadOnlyList<string> AlsoSaid { get; init; } = [];
+
+    /// <summary>What to say to plain words, in lower case, that no command answers; null to any others.</summary>
+    public Func<string, string?>? OnPlainWords { get; init; }
+
     /// <summary>Takes words without option names; null when the command has no shorthand.</summary>
     public Shorthand? Shorthand { get; init; }
 

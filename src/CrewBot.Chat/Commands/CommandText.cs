@@ -39,6 +39,11 @@ public static partial class CommandText
         var isPath = words.Length > 1 && catalog.TryFind($"{family} {words[1].ToLowerInvariant()}", out _);
         // "rig walleye 24ft" without a slash is the bare command, "ice Loon Basin 5in" the one of that word.
         var takesWords = words.Length > 1 && text[0] != '/' && (byWord is not null || family == catalog.Bare.Family);
+        if (!isPath && !takesWords && Signpost.Find(text, catalog) is { } way)
+        {
+            return new Misread(way);
+        }
+
         if (catalog.Families.Contains(family) && (isPath || !takesWords))
         {
             return ReadVerb(family, words, catalog);

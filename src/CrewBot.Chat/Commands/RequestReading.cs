@@ -72,7 +72,7 @@ internal static class RequestReading
         var expansion = info.Shorthand is { } shorthand
             && call.Options.TryGetValue(shorthand.Words.Name, out var words)
             && FaultOf(shorthand.Words, words) is null
-                ? Fitting(shorthand.Expand(words, call.Caller), info)
+                ? Fitting(shorthand.Expand(words, call.Caller, call.Options.Keys.Concat(call.Given.Keys)), info)
                 : null;
         if (expansion is null && call.Given.Count == 0)
         {

@@ -10,6 +10,7 @@ public sealed class SetUpMe(CrewOptions options, CrewBook book) : ICommandHandle
         "crew me", "Your own units, whatever the crew speaks in", "/crew me units:metric", [options.Units])
     {
         FromAnywhere = true,
+        AlsoSaid = ["units", "metric", "customary", "imperial", "switch to metric", "switch to customary"],
         Writes = true,
     };
 

@@ -12,6 +12,7 @@ public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, C
 {
     public CommandInfo Info { get; } = new("derby close", "Close the derby: no more entries", "/derby close", [options.Derby])
     {
+        AlsoSaid = ["derby end", "derby finish", "derby stop", "derby over", "end derby", "end the derby", "finish derby", "stop derby"],
         Writes = true,
         Role = Role.Steward,
     };

@@ -25,6 +25,7 @@ public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, 
             options.Ties, options.Ranking, options.Teams, options.TeamBest, options.MostEntries,
         ])
     {
+        AlsoSaid = ["derby start", "derby new", "derby begin", "derby make", "derby plan", "start derby", "start a derby", "new derby"],
         Writes = true,
         Role = Role.Steward,
     };

@@ -21,6 +21,7 @@ public sealed class EnterDerby(DerbyOptions options, CatchOptions fish, CatchSho
         "derby enter", "Enter a fish: your last, one of your log, or a new one", "/derby enter species:walleye length:22.5in fate:released",
         [options.Catch, fish.Ask, fish.OtherSpecies, .. fish.Details, options.Derby])
     {
+        AlsoSaid = ["weigh", "weigh in", "weigh-in", "weighin", "derby weigh", "derby weigh in", "derby weigh-in", "derby weighin", "derby add", "derby log", "derby submit"],
         Writes = true,
         Shorthand = shorthand,
         OnMessage = new MessageMenu("Enter in derby")

@@ -14,6 +14,7 @@ public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, C
     public CommandInfo Info { get; } = new(
         "derby leave", "Take yourself out of the derby, or one entry of yours", "/derby leave entry:4", [options.OneEntry, options.Derby])
     {
+        AlsoSaid = ["derby delete", "derby remove", "derby undo", "derby quit", "derby withdraw"],
         Writes = true,
     };
 

@@ -7,7 +7,14 @@ namespace CrewBot.Chat.Derbies;
 /// <summary>Answers <c>/derby standings</c>.</summary>
 public sealed class ShowStandings(DerbyOptions options, TradeKnowledge knowledge, CrewBook book, DerbyBoards boards) : ICommandHandler
 {
-    public CommandInfo Info { get; } = new("derby standings", "Who stands where in the derby", "/derby standings", [options.Derby]);
+    public CommandInfo Info { get; } = new("derby standings", "Who stands where in the derby", "/derby standings", [options.Derby])
+    {
+        AlsoSaid =
+        [
+            "leaderboard", "leader board", "who's winning", "whos winning", "who is winning", "score", "scores", "scoreboard",
+            "derby leaderboard", "derby leaders", "derby board", "derby score", "derby scores", "derby scoreboard",
+        ],
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => book.ReadAsync(request, async session =>
     {

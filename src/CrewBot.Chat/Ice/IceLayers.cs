@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CrewBot.Core.Fish;
@@ -61,7 +62,7 @@ internal sealed class IceLayers(IceOptions options, string[] said, IReadOnlySet<
         for (var next = at; next < said.Length;)
         {
             (CommandOption? Layer, string Text, int End)? part =
-                IceSpeech.TimeAt(said, next, options.When.Reader) is not null ? null
+                SpokenTime.At(said, next, options.When.Reader) is not null ? null
                 : QuantityAt(next) is { } quantity
                     ? quantity.Unit is { Dimension: Dimension.Temperature } ? null : (null, quantity.Text, next + quantity.Words)
                     : LayerOf(next) is { } layer ? (layer, said[next], next + 1) : null;

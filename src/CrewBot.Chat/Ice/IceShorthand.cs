@@ -1,3 +1,4 @@
+using CrewBot.Chat.Catches;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 
@@ -20,7 +21,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
 
     public override CommandOption<string> Words => options.Ask;
 
-    public override Expansion Expand(string words, Caller caller)
+    public override Expansion Expand(string words, Caller caller, IEnumerable<string> named)
     {
         var (said, ends) = IceSpeech.Split(words);
         var (layers, waters) = (new IceLayers(options, said, ends), WordMatch.WordsOf(caller.Waters));
@@ -87,7 +88,7 @@ public sealed class IceShorthand(IceOptions options) : Shorthand
     // A time that can't be read is passed on as it is: left out, old ice would be told as measured just now.
     private int? Time(string[] said, int at, List<KeyValuePair<string, string>> heard)
     {
-        if (IceSpeech.TimeAt(said, at, options.When.Reader) is not { } words)
+        if (SpokenTime.At(said, at, options.When.Reader) is not { } words)
         {
             return null;
         }

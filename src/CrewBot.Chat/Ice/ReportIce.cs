@@ -18,6 +18,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
         Writes = true,
         Shorthand = shorthand,
         Word = "ice",
+        OnPlainWords = SeenOnIce.AnswerTo,
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>

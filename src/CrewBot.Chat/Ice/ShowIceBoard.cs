@@ -19,6 +19,8 @@ public sealed class ShowIceBoard(IceOptions options, CrewBook book) : ICommandHa
     public CommandInfo Info { get; } = new(
         "ice board", "What was reported of a water: newest first, with standing hazards", "/ice board water:\"Loon Basin\"", [options.WaterSaid])
     {
+        OnPlainWords = IceQuestion.AnswerTo,
+        AlsoSaid = ["ice list", "ice map", "ice status", "ice check", "ice conditions", "ice reports"],
         FromAnywhere = true,
     };
 

@@ -14,6 +14,7 @@ public sealed class WithdrawIce(IceOptions options, CrewBook book, TripDesk trip
         "ice withdraw", "Take a report back, and strike every copy of it through", "/ice withdraw report:1 reason:\"wrong lake\"",
         [options.Number, options.Reason])
     {
+        AlsoSaid = ["undo", "oops", "ice undo", "ice delete", "ice remove", "ice cancel", "ice void"],
         Writes = true,
     };
 

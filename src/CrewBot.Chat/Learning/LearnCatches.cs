@@ -14,6 +14,7 @@ public sealed class LearnCatches(LearnOptions options, TradeKnowledge knowledge,
         "/catch learn species:walleye by:presentation span:season", options.All)
     {
         FromAnywhere = true,
+        AlsoSaid = ["what worked", "what's working", "whats working"],
     };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)

@@ -26,6 +26,7 @@ public sealed class HandlePrivacy(CrewBook book, IPhotoCopies copies, TripDesk t
     public CommandInfo Info { get; } = new(
         "crew privacy", "What this crew's log holds on you: show it, take it with you, erase it", "/crew privacy do:show", [Wish, Confirm])
     {
+        AlsoSaid = ["delete me", "delete my data", "erase me", "erase my data", "forget me", "my data"],
         FromAnywhere = true,
         Writes = true,
     };

@@ -12,7 +12,7 @@ internal static partial class SaidWords
     /// the minus of "- 20C" and "minus 20" goes to its number.
     /// </summary>
     public static string[] Of(string text) =>
-        [.. AsWritten(LoneMinus().Replace(text, "-")).Select(Bare).Where(word => word is not ("" or "-" or "–" or "—"))];
+        [.. AsWritten(LoneMinus().Replace(CurlyApostrophe().Replace(text, "'"), "-")).Select(Bare).Where(word => word is not ("" or "-" or "–" or "—"))];
 
     /// <summary>The words with what marks they bear, for names that are kept: "pt. 3".</summary>
     public static string[] AsWritten(string text) => [.. Between().Split(text).Where(word => word.Length > 0)];
@@ -23,6 +23,10 @@ internal static partial class SaidWords
         // After a digit the mark is one of inches.
         return bare is [.., var before, '"' or '”'] && char.IsLetter(before) ? bare[..^1] : bare;
     }
+
+    // A phone types "won’t"; behind a digit the mark is one of feet.
+    [GeneratedRegex(@"(?<=\p{L})’(?=\p{L})", RegexOptions.CultureInvariant)]
+    private static partial Regex CurlyApostrophe();
 
     // A comma between two digits is a decimal one.
     [GeneratedRegex(@"(?:[\s;!?()]|,(?!(?<=[0-9],)[0-9]))+", RegexOptions.CultureInvariant)]

@@ -53,6 +53,7 @@ public sealed class ExplainBreak(TradeKnowledge knowledge, CrewBook book) : ICom
         "/rig broke place:join end:curl knot:\"double uni\" line:\"braid 6lb\" pull:3.5lb", [Place, Look, _knot, _line, _pull, Log])
     {
         NeedsNoCrew = true,
+        AlsoSaid = ["broke off", "broke me off", "line broke", "snapped off", "lost one", "lost him"],
     };
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)

@@ -19,7 +19,10 @@ public sealed class RigShorthand : Shorthand
     private static readonly HashSet<string> AlsoBefore = ["also", "plus"];
     private static readonly HashSet<string> AlsoAfter = ["about", "around", "too", "also"];
     private static readonly HashSet<string> Things = ["air", "water", "current", "hole"];
-    private static readonly HashSet<string> NoBefore = ["no", "without"];
+    private static readonly HashSet<string> Caught = ["fish", "fishes"];
+    private static readonly Dictionary<string, string> NoBefore =
+        new[] { "no", "no more", "without", "out of", "dont have", "dont have any", "have no", "aint got" }.ToDictionary(word => word);
+
     private static readonly HashSet<string> Rods = ["line", "lines", "rod", "rods"];
     private static readonly List<string> Counts = ["one", "two", "three", "four"];
 
@@ -53,7 +56,7 @@ public sealed class RigShorthand : Shorthand
 
     public override CommandOption<string> Words => _options.Ask;
 
-    public override Expansion Expand(string words, Caller caller)
+    public override Expansion Expand(string words, Caller caller, IEnumerable<string> named)
     {
         var heard = new List<KeyValuePair<string, string>>();
         var also = new List<string>();
@@ -76,10 +79,30 @@ public sealed class RigShorthand : Shorthand
                 ?? Missed(said[at], missed);
         }
 
+        if (!named.Concat(heard.Select(option => option.Key)).Contains(_options.Depth.Name) && LoneDepth(said, missed, caller.Units) is { } lone)
+        {
+            missed.Remove(lone);
+            heard.Add(new(_options.Depth.Name, lone + QuantityReaders.Depth.BareUnit(caller.Units)));
+        }
+
         _tipUp.Settle(heard);
         AddList(heard, _options.AlsoThere, also);
         AddList(heard, _options.Without, without);
         return new Expansion(heard, missed);
+    }
+
+    // "perch 18": the one number that nothing else explains, unless a word beside it may say what it counts: "7 pm", "5 fish".
+    private static string? LoneDepth(string[] said, List<string> missed, CrewUnits units)
+    {
+        if (missed.FindAll(word => NumberText.Split(word) is { After: "" }) is not [var lone] || QuantityReaders.Depth.Read(lone, units).Fault is not null)
+        {
+            return null;
+        }
+
+        var at = Array.IndexOf(said, lone);
+        return said[Math.Max(0, at - 1)..at].Concat(said.Skip(at + 1).Take(1)).Any(beside => missed.Contains(beside) || Caught.Contains(beside.ToLowerInvariant()))
+            ? null
+            : lone;
     }
 
     private static void AddList(List<KeyValuePair<string, string>> heard, CommandOption option, List<string> things)
@@ -92,15 +115,15 @@ public sealed class RigShorthand : Shorthand
 
     private int? Without(string[] said, int at, List<string> without)
     {
-        var saysNo = NoBefore.Contains(said[at].ToLowerInvariant());
-        if (WordMatch.Longest(said, saysNo ? at + 1 : at, _without) is not { } match
-            || !(saysNo || (at + match.Words < said.Length && said[at + match.Words].Equals("free", StringComparison.OrdinalIgnoreCase))))
+        var no = WordMatch.Longest(said, at, NoBefore)?.Words ?? 0;
+        if (WordMatch.Longest(said, at + no, _without) is not { } match
+            || !(no > 0 || (at + match.Words < said.Length && said[at + match.Words].Equals("free", StringComparison.OrdinalIgnoreCase))))
         {
             return null;
         }
 
         without.Add(match.Meaning);
-        return match.Words + 1;
+        return match.Words + Math.Max(no, 1);
     }
 
     private int? CountedRods(string[] said, int at, List<KeyValuePair<string, string>> heard)

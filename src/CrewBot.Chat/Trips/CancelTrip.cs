@@ -7,6 +7,7 @@ public sealed class CancelTrip(TripOptions options, TripDesk desk) : ICommandHan
 {
     public CommandInfo Info { get; } = new("trip cancel", "Call a trip off", "/trip cancel trip:1", [options.Trip])
     {
+        AlsoSaid = ["cancel trip", "cancel the trip", "trip delete", "trip remove", "trip stop", "trip undo", "trip scrub"],
         Writes = true,
     };
 

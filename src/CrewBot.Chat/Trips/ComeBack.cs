@@ -10,6 +10,11 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
 {
     public CommandInfo Info { get; } = new("trip back", "Your party is off the ice, lines up", "/trip back trip:1", [options.Trip, options.Who])
     {
+        AlsoSaid =
+        [
+            "home", "back home", "we're home", "were home", "i'm back", "im back", "we're back", "off the ice", "i'm off the ice", "im off the ice",
+            "we're off the ice", "were off the ice", "trip home", "trip return", "trip done", "trip end", "trip finish", "trip over",
+        ],
         FromAnywhere = true,
         Writes = true,
     };

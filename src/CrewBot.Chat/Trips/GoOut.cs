@@ -10,6 +10,7 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
     public CommandInfo Info { get; } = new(
         "trip out", "Your party goes onto the ice", "/trip out trip:1", [options.Trip, options.DueBack, options.Spot])
     {
+        AlsoSaid = ["trip go", "trip start", "trip leave"],
         FromAnywhere = true,
         Writes = true,
     };

@@ -11,6 +11,7 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
         "trip join", "Say whether you come, how many you are, and with whom you would sit", "/trip join answer:in party:3 children:1",
         [options.Answer, options.Trip, TripOptions.Party, TripOptions.Children, options.Smoke, options.With, options.Apart])
     {
+        AlsoSaid = ["trip in", "trip yes", "trip no", "trip come", "trip going", "count me in"],
         Writes = true,
     };
 

@@ -15,6 +15,7 @@ public sealed class NeedGear(TripOptions options, TripDesk desk, TradeKnowledge 
         "trip need", "What the trip still needs; say what you will bring of it", "/trip need mine:auger", [options.Mine, options.Waive, options.Trip])
     {
         Writes = true,
+        AlsoSaid = ["gear", "what gear", "what do we need"],
     };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)

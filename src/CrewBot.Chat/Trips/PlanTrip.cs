@@ -13,6 +13,7 @@ public sealed class PlanTrip(TripOptions options, TripDesk desk, TripPosts posts
         "trip plan", "Plan a day out: only the water and when you meet", "/trip plan water:\"Loon Basin\" meet:\"saturday 07:00\" return:16:00",
         [options.Water, options.Meet, options.Return, options.Place, options.Species, options.Depth, options.Note])
     {
+        AlsoSaid = ["trip new", "trip create", "trip make", "trip add", "trip start", "new trip"],
         Writes = true,
     };
 

@@ -9,6 +9,7 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
     public CommandInfo Info { get; } = new("trip late", "Your party will be back later than it said", "/trip late by:+1h", [options.By, options.Trip, options.Who])
     {
         FromAnywhere = true,
+        AlsoSaid = ["running late", "i'm late", "im late", "we're late", "gonna be late"],
         Writes = true,
     };
 

@@ -7,6 +7,7 @@ public sealed class ShowTrip(TripOptions options, TripDesk desk) : ICommandHandl
 {
     public CommandInfo Info { get; } = new("trip show", "The next trip: who comes with what, and what is missing", "/trip show trip:1", [options.Trip])
     {
+        AlsoSaid = ["trip list", "trip status", "trip when", "trip who", "next trip", "who's coming", "whos coming", "who is coming"],
         FromAnywhere = true,
     };
 

@@ -15,7 +15,10 @@ public sealed class ShowChill : ICommandHandler
 
     public CommandInfo Info { get; } = new(
         "weather chill", "Wind chill, and how soon bare skin freezes", "/weather chill air:-4F wind:15mph", [Air, Wind])
-    { NeedsNoCrew = true };
+    {
+        NeedsNoCrew = true,
+        AlsoSaid = ["how cold", "wind chill", "windchill"],
+    };
 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) => Task.FromResult(Answer(request));
 

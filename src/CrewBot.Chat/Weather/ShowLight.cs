@@ -29,7 +29,10 @@ public sealed class ShowLight : ICommandHandler
         Info = new(
             "weather light", "Sunrise, sunset and twilight over a water", "/weather light at:\"49.9, -95.1\" date:2027-01-16 zone:America/Winnipeg",
             [_water, At, Date, Zone])
-        { NeedsNoCrew = true };
+        {
+            NeedsNoCrew = true,
+            AlsoSaid = ["what time is sunset", "what time is sunrise", "when is sunset", "when is sunrise", "when is it dark", "when does it get dark"],
+        };
     }
 
     public CommandInfo Info { get; }

@@ -41,7 +41,8 @@ internal sealed class DirectMessages(
             Given = PhotoOf(message, command.Path),
             Files = files,
         };
-        return await dispatcher.AnswerAsync(await callers.NamedAsync(call, catalog, cancellationToken), cancellationToken);
+        var reply = await dispatcher.AnswerAsync(await callers.NamedAsync(call, catalog, cancellationToken), cancellationToken);
+        return reply.Problem is { } problem ? reply with { Problem = Signpost.Beside(problem, message.Content!, catalog) } : reply;
     }
 
     private Dictionary<string, string> PhotoOf(Message message, string path) =>

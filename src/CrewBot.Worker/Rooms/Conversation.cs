@@ -46,9 +46,9 @@ internal sealed class Conversation(CommandCatalog catalog, Dispatcher dispatcher
         }
 
         var reply = await AskAsync(typed.Value!, id, at, cancellationToken);
-        return reply.Problem is { } problem && typed.Value!.Path == catalog.Bare.Path && line.TrimStart()[0] != '/'
-            ? reply with { Problem = $"{problem} {HelpReply.PointerFor(line, catalog)}" }
-            : reply;
+        return reply.Problem is not { } problem ? reply
+            : typed.Value!.Path == catalog.Bare.Path && line.TrimStart()[0] != '/' ? reply with { Problem = $"{problem} {HelpReply.PointerFor(line, catalog)}" }
+            : reply with { Problem = Signpost.Beside(problem, line, catalog) };
     }
 
     private async Task<Reply> AskAsync(TypedCommand command, string? id, DateTimeOffset? at, CancellationToken cancellationToken)

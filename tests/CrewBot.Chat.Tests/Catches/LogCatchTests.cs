@@ -30,9 +30,21 @@ public sealed class LogCatchTests : IAsyncDisposable
     [InlineData("log walleye 22in rod 2", "Heard: species walleye, length 22in, line 2.")]
     [InlineData("log walleye 22in an hour ago", "Heard: species walleye, length 22in, when an hour ago.")]
     [InlineData("log walleye 22in half an hour ago", "Heard: species walleye, length 22in, when half an hour ago.")]
+    [InlineData("log walleye 22in yesterday at 4 pm", "Heard: species walleye, length 22in, when yesterday at 4 pm.")]
+    [InlineData("log walleye 22in yesterday noon", "Heard: species walleye, length 22in, when yesterday noon.")]
+    [InlineData("log walleye 22in at midnight", "Heard: species walleye, length 22in, when midnight.")]
     [InlineData("log walleye 22in 20 below", "Heard: species walleye, length 22in, air -20F.")]
     public async Task Log_AsItIsTyped_IsReadWhole(string line, string heard) =>
         Assert.Equal(heard, (await _room.SayAsync(line)).Lines[^1]);
+
+    // A day's name in a water's name tells no time.
+    [Fact]
+    public async Task Log_OnAWaterNamedAfterADay_IsLoggedAsNow()
+    {
+        await _room.SayAsync("/crew setup water:\"Sunday Lake\"");
+
+        Assert.Equal("Heard: species walleye, length 22in, water Sunday Lake.", (await _room.SayAsync("log walleye 22in sunday lake")).Lines[^1]);
+    }
 
     // A scale's reading comes back as it was given; what is reckoned from a length has two figures.
     [Theory]
@@ -161,6 +173,13 @@ public sealed class LogCatchTests : IAsyncDisposable
     [InlineData("log walleye 20in 40lb", "does not fit a walleye of 20 in (50.8 cm)")]
     [InlineData("catch log species:walleye when:23:30", "23:30 is still to come: it is ")]
     [InlineData("catch log species:walleye length:-3in", "length")]
+    [InlineData("log walleye 20in yesterday", "when: can't read 'yesterday'. Give 10 min ago, 14:20, yesterday 16:05")]
+    [InlineData("log walleye 20in this morning", "when: can't read 'this morning'.")]
+    [InlineData("log walleye last night 20in", "when: can't read 'last night'.")]
+    [InlineData("log walleye 20in last night at 11pm", "when: can't read 'last night at 11pm'.")]
+    [InlineData("log walleye 20in saturday 4 pm", "when: can't read 'saturday 4 pm'.")]
+    [InlineData("log walleye 20in a couple of days ago", "when: can't read 'a couple of days ago'.")]
+    [InlineData("log a walleye a while ago", "when: can't read 'a while ago'.")]
     [InlineData("catch log species:walleye water:\"Lune Basin\"", "'Lune Basin' is no water of this crew.")]
     [InlineData("catch log species:walley3", "'walley3' is not known. Nearest: walleye")]
     public async Task Log_DoubtfulOrWrong_IsRefusedInALineAndStoresNothing(string line, string part)

@@ -29,6 +29,20 @@ public sealed class LogFromMessageTests : IAsyncDisposable
         Assert.Contains(reply.Lines, line => line.Contains("Fri 15 Jan 16:10", StringComparison.Ordinal));
     }
 
+    // A time without a clock is refused where none else is known; a message has its own.
+    [Fact]
+    public async Task WordsSayNoClock_TheTimeOfTheMessageHoldsAndTheWordsAreNamed()
+    {
+        var reply = await LogAsync("walleye 22.5in this morning", author: "Ana");
+
+        Assert.Contains(reply.Lines, line => line.Contains("17:05", StringComparison.Ordinal));
+        Assert.Contains(reply.Lines, line => line.EndsWith("Not understood: 'this', 'morning'.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task WordsSayNoClockBesideAnOptionThatDoes_TheOptionHolds() =>
+        Assert.Contains("Fri 15 Jan 16:10", string.Join('\n', (await _room.SayAsync("log walleye 22.5in yesterday when:\"yesterday 16:10\"")).Lines), StringComparison.Ordinal);
+
     [Fact]
     public async Task SomebodyElsesPhoto_IsLoggedForWhoeverPressesAndSaysSo()
     {

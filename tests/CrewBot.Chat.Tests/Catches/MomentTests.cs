@@ -35,6 +35,9 @@ public sealed class MomentTests
     [InlineData("7:30 PM", 19, 30)]
     [InlineData("12am", 0, 0)]
     [InlineData("today 12pm", 12, 0)]
+    [InlineData("at 7:05", 7, 5)]
+    [InlineData("noon", 12, 0)]
+    [InlineData("midnight", 0, 0)]
     public void Read_TimeOfDay_IsReadByEitherClock(string text, int hour, int minute) =>
         Assert.Equal(new TimeOnly(hour, minute), TimeOnly.FromDateTime(new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.Utc).UtcDateTime));
 
@@ -43,5 +46,7 @@ public sealed class MomentTests
     [InlineData("13pm")]
     [InlineData("am")]
     [InlineData("yesterday pm")]
+    [InlineData("yesterday midnight")]
+    [InlineData("yesterday")]
     public void Read_NoTimeOfDay_IsRefused(string text) => Assert.NotNull(new MomentReader().Read(text, CrewUnits.Customary).Fault);
 }

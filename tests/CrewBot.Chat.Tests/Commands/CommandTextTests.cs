@@ -66,7 +66,7 @@ public sealed class CommandTextTests(ChatFixture chat)
     [InlineData("/", "There is no command '/'. There is /box, /catch, /crew, /derby, /ice, /line, /lines, /rig, /trip, /weather.")]
     [InlineData("/rgi plan", "There is no command '/rgi'. Nearest: /rig.")]
     [InlineData("/rig", "/rig needs one of: broke, check, drop, pair, plan, spread, unbroke.")]
-    [InlineData("/catch delete 1", "There is no /catch 'delete'. There are best, edit, export, import, leaders, learn, list, log, void.")]
+    [InlineData("/catch fillet 1", "There is no /catch 'fillet'. There are best, edit, export, import, leaders, learn, list, log, void.")]
     [InlineData("/rig paln", "There is no /rig 'paln'. Nearest: /rig plan; there are broke, check, drop, pair, plan, spread, unbroke.")]
     [InlineData("/rig drop fish:1", "/rig drop has no option 'fish'. It takes weight, material, density, shape, depth, line-out, water, line and 1 more.")]
     [InlineData("/rig plan specis:walleye", "/rig plan has no option 'specis'. Nearest: species.")]

@@ -33,6 +33,7 @@ public sealed class IceShorthandTests
     [InlineData("hump 5in clear last night", "when: can't read 'last night'. Give 10 min ago")]
     [InlineData("hump 5in clear this morning", "when: can't read 'this morning'")]
     [InlineData("hump 5in clear yesterday", "when: can't read 'yesterday'")]
+    [InlineData("hump 5in clear saturday 7am", "when: can't read 'saturday 7am'")]
     [InlineData("hump 5in clear 25:10", "when: can't read '25:10'")]
     [InlineData("hump 5in clear 2 weeks ago", "when: can't read '2 weeks ago'")]
     [InlineData("hump 5in clear a couple of hours ago", "when: can't read 'a couple of hours ago'")]
@@ -63,6 +64,7 @@ public sealed class IceShorthandTests
     [InlineData("5in clear an hour ago by the dock", "the dock", "60 min ago")]
     [InlineData("hump 5in clear half an hour ago", "hump", "30 min ago")]
     [InlineData("hump 5in clear at 19:30", "hump", "30 min ago")]
+    [InlineData("hump 5in clear at noon", "hump", "8 h ago")]
     [InlineData("mouth of the bay 5in clear", "mouth of the bay", "just now")]
     public async Task Say_WhereAndWhenInAnyOrder_AreHeard(string words, string spot, string age)
     {

@@ -20,8 +20,14 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye current 0.1m/s hole 10in", "Heard: species walleye, current 0.1m/s, hole 10in.")]
     [InlineData("walleye 20ft 0.1m/s current 2 lines", "Heard: species walleye, depth 20ft, current 0.1m/s, lines 2.")]
     [InlineData("walleye no lead without braid", "Heard: species walleye, without lead, braid.")]
+    [InlineData("walleye 20ft don’t have minnows", "Heard: species walleye, depth 20ft, without minnow. Assumed")]
+    [InlineData("walleye 20ft out of lead", "Heard: species walleye, depth 20ft, without lead. Assumed")]
     [InlineData("walleye pike around perch too", "Heard: species walleye, also-there northern pike, yellow perch.")]
     [InlineData("perch 12ft won't bite", "Heard: species yellow perch, depth 12ft, mood won't bite.")]
+    [InlineData("perch 12ft won’t bite", "Heard: species yellow perch, depth 12ft, mood won't bite.")]
+    [InlineData("perch aint biting 12ft", "Heard: species yellow perch, mood ain't biting, depth 12ft.")]
+    [InlineData("walleye stopped biting 20ft", "Heard: species walleye, mood stopped biting, depth 20ft.")]
+    [InlineData("walleye 20ft not very active", "Heard: species walleye, depth 20ft, mood not very active.")]
     [InlineData("wallye 24ft negitive", "Heard: species walleye, depth 24ft, mood negative.")]
     [InlineData("northen pike 10ft", "Heard: species northern pike, depth 10ft.")]
     [InlineData("2 lines walleye 18fow", "Heard: lines 2, species walleye, depth 18fow.")]
@@ -101,6 +107,20 @@ public sealed class RigShorthandTests(ChatFixture chat)
         Assert.Contains(reply.Cautions, caution => caution.Contains("At -20 °C (-4 °F) wet braid", StringComparison.Ordinal));
     }
 
+    // The one number that nothing else explains is the depth, in the unit of whoever says it.
+    [Theory]
+    [InlineData("perch 18", CrewUnits.Customary, "Yellow perch, neutral, 18 ft (5.5 m)", "Heard: species yellow perch, depth 18ft. Assumed: neutral")]
+    [InlineData("18 down for perch, slow", CrewUnits.Customary, "Yellow perch, negative, 18 ft (5.5 m)", "Heard: species yellow perch, mood slow, depth 18ft. Assumed: typical")]
+    [InlineData("perch 5,5", CrewUnits.Metric, "Yellow perch, neutral, 5.5 m (18 ft)", "Heard: species yellow perch, depth 5,5m. Assumed: neutral")]
+    [InlineData("perch 18 hole 10 -5", CrewUnits.Customary, "Yellow perch, neutral, 18 ft (5.5 m)", "Heard: species yellow perch, hole 10in, air -5F, depth 18ft. Assumed: neutral")]
+    public async Task Say_ALoneNumber_IsTheDepth(string words, CrewUnits units, string headline, string echo)
+    {
+        var reply = await chat.SayAsync(words, units);
+
+        Assert.StartsWith(headline, reply.Headline, StringComparison.Ordinal);
+        Assert.StartsWith(echo, reply.Lines[^1], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Say_PlainWordsOrOptions_GetTheSameRig()
     {
@@ -117,7 +137,12 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [Theory]
     [InlineData("walleye 24ft quickly", "'quickly'")]
     [InlineData("walleye 24ft 3lb", "'3lb'")]
-    [InlineData("walleye 24", "'24' (no unit).")]
+    [InlineData("walleye 24 30", "'24' (no unit), '30' (no unit).")]
+    [InlineData("walleye 24 depth:30ft", "'24' (no unit).")]
+    [InlineData("walleye 7 pm", "'7' (no unit), 'pm'.")]
+    [InlineData("walleye size 6", "'size', '6' (no unit).")]
+    [InlineData("walleye 5 fish", "'5' (no unit).")]
+    [InlineData("walleye 1/8", "'1/8' (no unit).")]
     [InlineData("walleye 24ft 10-lb fluoro leader", "'10-lb fluoro leader'.")]
     [InlineData("walleye 24 ft 5 fish", "'5'")]
     [InlineData("walleye 40F", "'40F'")]

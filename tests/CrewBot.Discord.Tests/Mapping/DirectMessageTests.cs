@@ -41,6 +41,17 @@ public sealed class DirectMessageTests : IDisposable
         stage.CheckBodies();
     }
 
+    [Theory(Timeout = 30_000)]
+    [InlineData("ice bord", "Nearest: /ice board water:")]
+    [InlineData("undo", "There is no command 'undo'. Nearest: /catch void catch:41")]
+    public async Task Message_AnotherWordForACommand_IsToldWhatToType(string said, string told)
+    {
+        await using var stage = await RoomStage.OpenAsync(Limit, database: _file.Path);
+        var answer = await stage.WriteAsync(stage.Make.DirectMessage(said), Limit);
+
+        Assert.Contains(told, TextOf(answer), StringComparison.Ordinal);
+    }
+
     [Fact(Timeout = 30_000)]
     public async Task Message_DeliveredTwice_IsLoggedAndAnsweredOnce()
     {

@@ -59,6 +59,6 @@ internal static class Commands
     {
         public override CommandOption<string> Words { get; } = Ask;
 
-        public override Expansion Expand(string words, Caller caller) => new([new("species", words)], []);
+        public override Expansion Expand(string words, Caller caller, IEnumerable<string> named) => new([new("species", words)], []);
     }
 }
