@@ -187,10 +187,13 @@ public sealed class RigShorthand : Shorthand
         return 1;
     }
 
+    // "24ft 8in hole" is a depth and a hole, "18ft 6in of ice" a depth and what was drilled through.
+    private static bool IsOfAnother(string[] said, int at) =>
+        said[at..].Select(word => word.ToLowerInvariant()).ToArray() is [var next, .. var rest] && (next == "ice" || (next == "of" && rest is ["ice", ..]) || Things.Contains(next));
+
     private int? Quantity(string[] said, int at, List<KeyValuePair<string, string>> heard, List<string> missed)
     {
-        // "24ft 8in hole" is a depth and a hole.
-        if (TwoUnits.FeetAndInches.At(said, at) is { } both && !(at + both.Words < said.Length && Things.Contains(said[at + both.Words].ToLowerInvariant())))
+        if (TwoUnits.FeetAndInches.At(said, at) is { } both && !IsOfAnother(said, at + both.Words))
         {
             heard.Add(new(_options.Depth.Name, string.Join(' ', said[at..(at + both.Words)])));
             return both.Words;

@@ -145,6 +145,7 @@ public sealed class RigShorthandTests(ChatFixture chat)
     [InlineData("walleye 1/8", "'1/8' (no unit).")]
     [InlineData("walleye 24ft 10-lb fluoro leader", "'10-lb fluoro leader'.")]
     [InlineData("walleye 24 ft 5 fish", "'5'")]
+    [InlineData("perch 18ft 6in of ice", "'6in', 'ice'")]
     [InlineData("walleye 40F", "'40F'")]
     [InlineData("caught a 24 inch pike", "'caught', '24 inch'")]
     [InlineData("walleye -5f wind 10mph", "'wind', '10mph'")]
