@@ -17,7 +17,7 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
 
     private TripChange Late(Request request, TripScene scene, CrewMember member)
     {
-        if (!TripParties.TryFindOut(scene, member, request.GetOr(options.Who, null!), out var party, out var refusal))
+        if (!TripParties.TryFindOut(scene, member, request, options.Who, out var party, out var refusal))
         {
             return TripChange.Refuse(refusal);
         }
