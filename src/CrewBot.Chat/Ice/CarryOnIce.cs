@@ -60,7 +60,8 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         var standing = await new WaterRepository(session).FindAsync(water.Name) is { } id
             ? await IcePicture.StandingAsync(session, id, spot, air, request.At)
             : CombinedReports.At([], spot, air, request.At);
-        return AnswerOf(request, load, CarryAnswer.Of(requirement, standing), water);
+        var answer = AnswerOf(request, load, CarryAnswer.Of(requirement, standing), water);
+        return answer with { Lines = [.. await SpotOffer.ForAsync(session, water.Name, spot), .. answer.Lines] };
     }
 
     private AirSince AirOf(Request request) => new(
