@@ -49,7 +49,7 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
             [
                 $"Overdue {TripRules.Grace.TotalMinutes:0} min later: {TripWords.WhoIsTold(changed.Contacts)}. /trip back ends it, /trip late by:+1h moves it.",
                 .. TripWords.UnsetClock(scene.Contacts, request),
-                .. missing.Count == 0 ? [] : (string[])[$"Missing on this trip: {string.Join(", ", missing)}. Turn back and fetch it, and stay off without; if somebody has it along, /trip bring says so."],
+                .. missing.Count == 0 ? [] : (string[])[$"Missing on this trip: {string.Join(", ", missing)}. Turn back for what is missing and stay off without it; if somebody has it along, /trip bring says so."],
             ],
             Cautions = ["Try the ice at every step; turn back at the first doubt.", scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,

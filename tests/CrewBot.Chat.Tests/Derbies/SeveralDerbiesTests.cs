@@ -92,6 +92,15 @@ public sealed class SeveralDerbiesTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Saw_OfTheOnlyOneThatCanBeMeant_NamesIt()
+    {
+        await StartTwoAsync();
+        await _room.SayAsync("/derby close derby:Evening");
+
+        Assert.Equal("Bo saw entry 1 in Perch day: walleye, 20 in", (await _room.SayAsync("/derby saw entry:1", "Bo", Role.Member)).Headline);
+    }
+
+    [Fact]
     public async Task Join_OfSeveral_TakesOneAndNamesIt()
     {
         await StartTwoAsync();

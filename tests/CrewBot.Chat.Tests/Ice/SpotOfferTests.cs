@@ -34,6 +34,16 @@ public sealed class SpotOfferTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Carry_WhereNobodyMeasured_DoesNotSayThatItWas()
+    {
+        await MeasuredAsync();
+
+        Assert.Contains(
+            "No measurement of today at that spot: no answer. /ice report files a measurement.",
+            (await _room.SayAsync("/ice carry water:\"Loon Basin\" people:2 spot:\"old quarry\"")).Lines);
+    }
+
+    [Fact]
     public async Task Carry_SpotOfTheCrewMisspelt_OffersIt()
     {
         await _room.SayAsync("crew setup water:\"Loon Basin\" spot:\"north hump\"");

@@ -90,7 +90,7 @@ public sealed class TripBackTimeTests : IAsyncDisposable
         Assert.Contains(
             (await _room.SayAsync("/trip out")).Lines,
             line => line.StartsWith("Missing on this trip: ", StringComparison.Ordinal)
-                && line.EndsWith(". Turn back and fetch it, and stay off without; if somebody has it along, /trip bring says so.", StringComparison.Ordinal));
+                && line.EndsWith(". Turn back for what is missing and stay off without it; if somebody has it along, /trip bring says so.", StringComparison.Ordinal));
     }
 
     private async Task TripAsync()
