@@ -60,7 +60,7 @@ public sealed class CrewRoom : IAsyncDisposable
 
     /// <summary>Answers one typed line.</summary>
     public async Task<Reply> SayAsync(
-        string line, string member = "Ana", Role role = Role.Owner, string? crew = "tamarack", string? id = null, string? crewName = null)
+        string line, string member = "Ana", Role role = Role.Owner, string? crew = "tamarack", string? id = null, string? crewName = null, string? name = null)
     {
         var typed = CommandText.Read(line, Catalog);
         if (typed.Fault is { } fault)
@@ -68,7 +68,7 @@ public sealed class CrewRoom : IAsyncDisposable
             return Reply.Refuse(fault);
         }
 
-        var caller = new Caller(crew, member, role, CrewUnits.Customary) { CrewName = crewName };
+        var caller = new Caller(crew, member, role, CrewUnits.Customary) { CrewName = crewName, Name = name ?? member };
         return await _services.GetRequiredService<Dispatcher>().AnswerAsync(
             new CommandCall(id ?? $"request-{++_requests}", Now, caller, typed.Value!.Path, typed.Value.Options) { Files = new OneFile(File, FileFault), Place = Place },
             TestContext.Current.CancellationToken);

@@ -21,6 +21,7 @@ public sealed class PlayedCrew : IAsyncLifetime
     private static readonly (string Time, string Who, string Said)[] Derby =
     [
         ("2027-01-15 18:00", "Ida", "crew setup zone:America/Winnipeg water:\"Loon Basin\""),
+        ("2027-01-15 18:01", "Bo", "crew me units:customary"),
         ("2027-01-15 18:01", "Ida", "crew setup person:Bo role:steward"),
         ("2027-01-15 18:05", "Ida", "derby create name:\"Basin day\" starts:\"tomorrow 08:00\" ends:\"tomorrow 15:00\" best:2 species:\"walleye, perch, pike\" water:\"Loon Basin\" minimum:8in"),
         ("2027-01-15 18:10", "Ana", "derby join"), ("2027-01-15 18:11", "Bo", "derby join"), ("2027-01-15 18:12", "Cy", "derby join"),

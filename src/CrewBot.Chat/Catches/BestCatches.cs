@@ -10,6 +10,7 @@ namespace CrewBot.Chat.Catches;
 public sealed class BestCatches(CatchOptions options, TradeKnowledge knowledge, CrewBook book) : ICommandHandler
 {
     private const int MostShown = 8;
+    private const int NearestShown = 3;
 
     public CommandInfo Info { get; } = new(
         "catch best", "The longest of each species, yours or another angler's", "/catch best species:walleye",
@@ -22,11 +23,13 @@ public sealed class BestCatches(CatchOptions options, TradeKnowledge knowledge, 
 
     public async Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken)
     {
-        var (who, best) = await book.ReadAsync(request, session => BestAsync(request, session), cancellationToken);
-        if (who is null && request.TryGet(options.Angler, out var angler))
+        var found = await book.ReadAsync(request, session => BestAsync(request, session), cancellationToken);
+        if (found.Fault is { } fault)
         {
-            return Reply.Refuse($"{Quoting.Quote(angler.Id)} has logged nothing in this crew.");
+            return Reply.Refuse(fault);
         }
+
+        var (who, best) = found.Value;
 
         var shown = request.TryGet(options.OtherSpecies, out var species)
             ? [.. best.Where(logged => logged.Entry.Species == species.Key)]
@@ -44,12 +47,23 @@ public sealed class BestCatches(CatchOptions options, TradeKnowledge knowledge, 
             };
     }
 
-    private async Task<(string? Who, IReadOnlyList<LoggedCatch> Best)> BestAsync(Request request, CrewSession session)
+    private async Task<Reading<(string Who, IReadOnlyList<LoggedCatch> Best)>> BestAsync(Request request, CrewSession session)
     {
         var members = new MemberRepository(session);
-        var member = request.TryGet(options.Angler, out var angler)
-            ? await members.FindAsync(angler.Id) ?? (await members.AllAsync()).FirstOrDefault(one => one.Name.Equals(angler.Id, StringComparison.OrdinalIgnoreCase))
-            : await members.FindAsync(request.Caller.Member);
-        return member is null ? (null, []) : (member.Name, await new CatchRepository(session).LongestOfEachAsync(member.Id));
+        if (!request.TryGet(options.Angler, out var angler))
+        {
+            return await members.FindAsync(request.Caller.Member) is { } own ? await OfAsync(own, session) : (request.Caller.Name, []);
+        }
+
+        var crew = await members.AllAsync();
+        return PersonMeant.Fitting(angler.Id, crew) switch
+        {
+            [var only] => await OfAsync(only, session),
+            [_, ..] several => new Misread(PersonMeant.Which(options.Angler, angler.Id, several)),
+            _ => new Misread($"{Quoting.Quote(angler.Id)} has logged nothing in this crew. {Nearest.Offer(angler.Id, crew.Select(member => member.Name), NearestShown, "")}".TrimEnd()),
+        };
     }
+
+    private static async Task<(string Who, IReadOnlyList<LoggedCatch> Best)> OfAsync(CrewMember member, CrewSession session) =>
+        (member.Name, await new CatchRepository(session).LongestOfEachAsync(member.Id));
 }

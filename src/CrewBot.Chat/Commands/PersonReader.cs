@@ -9,6 +9,10 @@ public sealed class PersonReader : OptionReader<Person>
 
     public override string Accepts => "somebody of the crew, such as @ana";
 
-    public override Reading<Person> Read(string text, CrewUnits units) =>
-        text.Trim('<', '@', '!', '>', ' ') is { Length: > 0 and <= Longest } id ? new Person(id) : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
+    public override Reading<Person> Read(string text, CrewUnits units) => IdOf(text) is { Length: > 0 and <= Longest } id
+        ? new Person(id) { IsMentioned = text.StartsWith("<@", StringComparison.Ordinal) }
+        : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
+
+    /// <summary>The id in a mention; what is none is as it was.</summary>
+    internal static string IdOf(string text) => text.Trim('<', '@', '!', '>', ' ');
 }

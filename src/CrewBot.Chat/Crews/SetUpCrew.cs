@@ -70,11 +70,9 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
             await crew.SetEmergencyAsync(number);
         }
 
-        if (request.TryGet(options.Person, out var person))
+        if (request.TryGet(options.Person, out var person) && await GiveRoleAsync(person, request.Get(options.Role), session) is { } unclear)
         {
-            var members = new MemberRepository(session);
-            var member = await members.FindAsync(person.Id) ?? await members.FindOrAddAsync(person.Id, person.Id);
-            await members.SetRoleAsync(member.Id, request.Get(options.Role));
+            return Reply.Refuse(unclear);
         }
 
         if (request.TryGet(options.Water, out var water) && await _waters.ApplyAsync(request, new WaterRepository(session), water) is { } taken)
@@ -83,6 +81,27 @@ public sealed class SetUpCrew(CrewOptions options, TradeKnowledge knowledge, Cre
         }
 
         return (await ShowAsync(request, session)) with { Headline = "Set up" };
+    }
+
+    // Whom the platform points at is there before they have said anything; a name that nobody bears is a slip.
+    private async Task<string?> GiveRoleAsync(Person person, CrewRole role, CrewSession session)
+    {
+        var members = new MemberRepository(session);
+        var crew = await members.AllAsync();
+        var fitting = PersonMeant.Fitting(person.Id, crew);
+        if (fitting.Count > 1)
+        {
+            return PersonMeant.Which(options.Person, person.Id, fitting);
+        }
+
+        if (fitting.Count == 0 && !person.IsMentioned)
+        {
+            return $"Nobody in this crew is called {Quoting.Quote(person.Id)}. There is {Listing.Of([.. crew.Select(one => one.Name)])}; whoever is new logs or joins something first.";
+        }
+
+        var member = fitting.Count > 0 ? fitting[0] : await members.FindOrAddAsync(person.Id, person.Id);
+        await members.SetRoleAsync(member.Id, role);
+        return null;
     }
 
     private async Task<Reply> ShowAsync(Request request, CrewSession session)

@@ -13,7 +13,7 @@ public sealed class ChangeTeam(DerbyOptions options, CrewBook book, DerbyPosts p
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => derby is { HasJoined: true, IsClosed: false });
             if ((found.Fault ?? FaultOf(request, found.Value!)) is { } fault)
             {
                 return Reply.Refuse(fault);

@@ -20,7 +20,7 @@ public sealed class CloseDerby(DerbyOptions options, TradeKnowledge knowledge, C
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => DerbyFinder.IsLive(derby, request.At));
             if ((found.Fault ?? (found.Value!.IsClosed ? $"{found.Value.Name} is closed already. /derby reopen opens it again." : null)) is { } fault)
             {
                 return Reply.Refuse(fault);

@@ -40,6 +40,11 @@ public sealed class CreateDerby(DerbyOptions options, TradeKnowledge knowledge, 
 
     private async Task<Reply> CreateAsync(Request request, CrewSession session, CrewMember member, Derby draft)
     {
+        if (await DerbyFinder.FindLiveAsync(draft.Name, session, request.At) is { } same)
+        {
+            return Reply.Refuse($"{same.Name} is the name of derby {same.Number}, which is not over yet: give another, such as name:\"{same.Name} 2\"");
+        }
+
         var derbies = new DerbyRepository(session);
         var place = (await new CrewRepository(session).ChannelsAsync()).FirstOrDefault(channel => channel.Purpose == "derby").Channel;
         var number = await derbies.AddAsync(draft with { CreatedBy = member.Id, Place = place ?? request.Place }, request.At);

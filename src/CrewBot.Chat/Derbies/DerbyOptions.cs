@@ -27,8 +27,8 @@ public sealed class DerbyOptions(TradeKnowledge knowledge)
         Bare = ("in", "cm"),
     };
 
-    public CommandOption<int> Derby { get; } = CommandOption.Optional(
-        "derby", "The derby's number, when more than one is on", new WholeNumberReader(1, MostNumber));
+    public CommandOption<string> Derby { get; } = CommandOption.Optional(
+        "derby", "The derby's name or number, when more than one is on", new NameReader("a derby's name or number, such as Basin day or 2"));
 
     public CommandOption<string> Name { get; } = CommandOption.Optional(
         "name", "What to call it", new NameReader("a name, such as Basin day"));

@@ -1,5 +1,4 @@
 using CrewBot.Chat.Commands;
-using CrewBot.Core.Knowledge;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
 
@@ -18,10 +17,12 @@ internal static class DerbyPeople
                 : new Misread($"You are not in {sheet.Derby.Name}: name somebody, such as person:{sheet.Names.GetValueOrDefault(sheet.Board.Anglers.FirstOrDefault().Angler, "Ana")}");
         }
 
-        var plain = RecordSet.Plain(name);
-        var named = sheet.Board.Anglers.Where(one => RecordSet.Plain(sheet.Names[one.Angler]) == plain).ToList();
-        return named.Count > 0
-            ? named[0].Angler
-            : new Misread($"{Quoting.Quote(name)} is not in {sheet.Derby.Name}. Nearest: {string.Join(", ", Nearest.To(name, sheet.Board.Anglers.Select(one => sheet.Names[one.Angler]), 3))}.");
+        var crew = await new MemberRepository(session).AllAsync();
+        return PersonMeant.Fitting(name, sheet.Board.Anglers.Select(one => PersonMeant.Known(one.Angler, sheet.Names[one.Angler], crew))) switch
+        {
+            [var only] => only.Id,
+            [_, ..] several => new Misread(PersonMeant.Which(options.Person, name, several)),
+            _ => new Misread($"{Quoting.Quote(name)} is not in {sheet.Derby.Name}. Nearest: {string.Join(", ", Nearest.To(name, sheet.Board.Anglers.Select(one => sheet.Names[one.Angler]), 3))}."),
+        };
     }
 }

@@ -24,13 +24,13 @@ public sealed class ExplainStanding(DerbyOptions options, TradeKnowledge knowled
         var gone = sheet.Standings.Out.Where(one => one.Entry.Angler == angler).Select(one => $"Does not count: {words.Entry(one.Entry, sheet)}: {words.Why(one)}.");
         if (sheet.Standings.Find(who) is not { } line)
         {
-            return new Reply { Headline = $"{name} has no fish that counts yet", Lines = [.. gone.Take(8)], Figures = [DerbyFigures.Number.Of(sheet.Derby.Number)] };
+            return new Reply { Headline = $"{name} has no fish that counts yet in {sheet.Derby.Name}", Lines = [.. gone.Take(8)], Figures = [DerbyFigures.Number.Of(sheet.Derby.Number)] };
         }
 
         var used = line.Tally.Used;
         return new Reply
         {
-            Headline = $"{name} is {DerbyWords.Place(line).TrimEnd('.')} of {sheet.Standings.Lines.Count} with {words.Total(line.Tally.Total)}",
+            Headline = $"{name} is {DerbyWords.Place(line).TrimEnd('.')} of {sheet.Standings.Lines.Count} in {sheet.Derby.Name} with {words.Total(line.Tally.Total)}",
             Lines =
             [
                 .. used.Take(MostFish).Select(fish => Counted(fish, words, now)),

@@ -23,7 +23,7 @@ public sealed class LeaveDerby(DerbyOptions options, TradeKnowledge knowledge, C
 
     private async Task<Reply> LeaveAsync(Request request, CrewSession session, CrewMember member)
     {
-        var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+        var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => derby is { HasJoined: true, IsClosed: false });
         if ((found.Fault ?? (found.Value!.IsClosed ? $"{found.Value.Name} is closed: its results stay as they are." : null)) is { } fault)
         {
             return Reply.Refuse(fault);

@@ -19,7 +19,7 @@ public sealed class ProtestEntry(DerbyOptions options, TradeKnowledge knowledge,
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => derby.HasJoined && DerbyFinder.HasBegun(derby, request.At));
             if (found.Fault is { } none)
             {
                 return Reply.Refuse(none);

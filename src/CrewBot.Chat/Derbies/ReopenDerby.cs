@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Derbies;
 /// <summary>Answers <c>/derby reopen</c>.</summary>
 public sealed class ReopenDerby(DerbyOptions options, CrewBook book, DerbyPosts posts) : ICommandHandler
 {
-    public CommandInfo Info { get; } = new("derby reopen", "Open a closed derby again", "/derby reopen derby:2", [options.Derby])
+    public CommandInfo Info { get; } = new("derby reopen", "Open a closed derby again", "/derby reopen derby:\"Basin day\"", [options.Derby])
     {
         Writes = true,
         Role = Role.Steward,
@@ -17,7 +17,7 @@ public sealed class ReopenDerby(DerbyOptions options, CrewBook book, DerbyPosts 
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => derby.IsClosed);
             if ((found.Fault ?? (found.Value!.IsClosed ? null : $"{found.Value.Name} is open already. /derby close closes it.")) is { } fault)
             {
                 return Reply.Refuse(fault);

@@ -12,7 +12,8 @@ internal sealed record StewardDesk(DerbySheet Sheet, EntryState Entry)
     public static async Task<Reading<StewardDesk>> OpenAsync(
         Request request, DerbyOptions options, CrewSession session, CrewMember steward, DerbyBoards boards, int number)
     {
-        var found = await DerbyFinder.FindAsync(request, options, session, steward.Id);
+        var found = await DerbyFinder.FindOnlyAsync(
+            request, options, session, steward.Id, derby => DerbyFinder.HasBegun(derby, request.At));
         if (found.Fault is { } none)
         {
             return new Misread(none);

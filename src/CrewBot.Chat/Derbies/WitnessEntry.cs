@@ -15,7 +15,7 @@ public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge,
     public Task<Reply> HandleAsync(Request request, CancellationToken cancellationToken) =>
         book.WriteOnceAsync(request, async (session, member) =>
         {
-            var found = await DerbyFinder.FindAsync(request, options, session, member.Id);
+            var found = await DerbyFinder.FindOnlyAsync(request, options, session, member.Id, derby => !derby.IsClosed && DerbyFinder.HasBegun(derby, request.At));
             if (found.Fault is { } none)
             {
                 return Reply.Refuse(none);
@@ -37,7 +37,7 @@ public sealed class WitnessEntry(DerbyOptions options, TradeKnowledge knowledge,
             await posts.KeepAsync(session, derby, request);
             return new Reply
             {
-                Headline = $"{member.Name} saw entry {number}: {CatchWords.NameOf(entry!.Species, knowledge)}, {new DerbyWords(derby, knowledge).Length(derby.Settings.Grid.Score(entry.Measured, entry.Penalty))}",
+                Headline = $"{member.Name} saw entry {number} in {derby.Name}: {CatchWords.NameOf(entry!.Species, knowledge)}, {new DerbyWords(derby, knowledge).Length(derby.Settings.Grid.Score(entry.Measured, entry.Penalty))}",
                 Figures = [DerbyFigures.Number.Of(derby.Number), DerbyFigures.Entry.Of(number)],
                 Actions = [DerbyActions.Standings(derby)],
                 Audience = Audience.Crew,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CrewBot.Chat.Commands;
+using CrewBot.Chat.Rigs;
 using CrewBot.Core.Ice;
 using CrewBot.Storage.Connections;
 using CrewBot.Storage.Crews;
@@ -60,7 +61,8 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
         var standing = await new WaterRepository(session).FindAsync(water.Name) is { } id
             ? await IcePicture.StandingAsync(session, id, spot, air, request.At)
             : CombinedReports.At([], spot, air, request.At);
-        return AnswerOf(request, load, CarryAnswer.Of(requirement, standing), water);
+        var answer = AnswerOf(request, load, CarryAnswer.Of(requirement, standing), water);
+        return answer with { Lines = [.. await SpotOffer.ForAsync(session, water.Name, spot), .. answer.Lines] };
     }
 
     private AirSince AirOf(Request request) => new(
@@ -138,7 +140,7 @@ public sealed class CarryOnIce(IceOptions options, CrewBook book) : ICommandHand
             ? $"Measured: least {IceShow.Measured(least, request.Units)} as clear ice, by {governing.MeasuredBy}, {IceShow.Age(request.At - governing.MeasuredAt!.Value)}{SpreadOf(request, standing)}."
             : standing.AsksAirSince is { } measured
             ? $"Measured {IceShow.Age(request.At - measured)}. Has it been below freezing since? Press a button, or add warmest:20F (of the last 24 h) or freezing-since:08:00."
-            : $"Measured: {standing.Why!.ToString(request.Show)}. /ice report files a measurement.";
+            : $"{RigWords.Sentence(standing.Why!.ToString(request.Show))}. /ice report files a measurement.";
         yield return "The figure is for uniform, clear, sound ice, and yours may be none of these.";
     }
 

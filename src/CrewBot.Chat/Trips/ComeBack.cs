@@ -24,7 +24,7 @@ public sealed class ComeBack(TripOptions options, TripDesk desk) : ICommandHandl
 
     private async Task<TripChange> BackAsync(Request request, TripScene scene, CrewMember member, CrewSession session)
     {
-        if (!TripParties.TryFindOut(scene, member, request.GetOr(options.Who, null!), out var party, out var refusal))
+        if (!TripParties.TryFindOut(scene, member, request, options.Who, out var party, out var refusal))
         {
             return TripChange.Refuse(refusal);
         }

@@ -11,6 +11,12 @@ public sealed record DayTime(DateOnly? Date, DayOfWeek? Weekday, int? DaysAhead,
 {
     private const int Week = 7;
 
+    /// <summary>How long from now, where that is what was said; the rest says nothing then.</summary>
+    public TimeSpan? Ahead { get; init; }
+
+    /// <summary>Whether it is a time of the clock alone.</summary>
+    public bool IsClockAlone => this is { Date: null, Weekday: null, DaysAhead: null, Ahead: null };
+
     /// <summary>The instant that is meant. In the hour that a clock change leaves out it is as long after the change as was meant.</summary>
     /// <param name="spoken">When it was said.</param>
     /// <param name="zone">Where the crew's clock stands.</param>
@@ -19,6 +25,11 @@ public sealed record DayTime(DateOnly? Date, DayOfWeek? Weekday, int? DaysAhead,
     {
         var here = TimeZoneInfo.ConvertTime(spoken, zone);
         var today = DateOnly.FromDateTime(here.DateTime);
+        if (Ahead is { } ahead)
+        {
+            return here + ahead;
+        }
+
         if (Date is { } date)
         {
             return At(date, zone);
@@ -26,9 +37,9 @@ public sealed record DayTime(DateOnly? Date, DayOfWeek? Weekday, int? DaysAhead,
 
         if (Weekday is { } weekday)
         {
-            var ahead = ((int)weekday - (int)today.DayOfWeek + Week) % Week;
-            var soon = At(today.AddDays(ahead), zone);
-            return soon > spoken ? soon : At(today.AddDays(ahead + Week), zone);
+            var away = ((int)weekday - (int)today.DayOfWeek + Week) % Week;
+            var soon = At(today.AddDays(away), zone);
+            return soon > spoken ? soon : At(today.AddDays(away + Week), zone);
         }
 
         if (DaysAhead is { } days)

@@ -33,7 +33,7 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
         var back = request.TryGet(options.DueBack, out var said) ? said.From(request.At, request.Caller.Zone, sameDay: request.At) : scene.Trip.ReturnAt;
         if (back <= request.At)
         {
-            return TripChange.Refuse($"{DayTime.Show(back, request.Caller.Zone)} has passed: give when you mean to be back, such as back:16:00.");
+            return TripChange.Refuse($"{DayTime.Show(back, request.Caller.Zone)} has passed: give when you mean to be back, such as {Likelier(back, said, request)}");
         }
 
         // Who goes out days ahead would be missed no sooner than the trip's own return.
@@ -50,10 +50,19 @@ public sealed class GoOut(TripOptions options, TripDesk desk) : ICommandHandler
             [
                 $"Overdue {TripRules.Grace.TotalMinutes:0} min later: {TripWords.WhoIsTold(changed.Contacts)}. /trip back ends it, /trip late by:+1h moves it.",
                 .. TripWords.UnsetClock(scene.Contacts, request),
-                .. missing.Count == 0 ? [] : (string[])[$"Still missing: {string.Join(", ", missing)}. Do not go out without."],
+                .. missing.Count == 0 ? [] : (string[])[$"Missing on this trip: {string.Join(", ", missing)}. Turn back for what is missing and stay off without it; if somebody has it along, /trip bring says so."],
             ],
             Cautions = ["Try the ice at every step; turn back at the first doubt.", scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,
         });
+    }
+
+    // A time of the morning that has passed is more likely one of the afternoon, one of the afternoon tomorrow's.
+    private string Likelier(DateTimeOffset back, DayTime? said, Request request)
+    {
+        var (later, zone) = (back.AddHours(12), request.Caller.Zone);
+        return CommandLine.Pair(options.DueBack.Name, said is not { IsClockAlone: true } ? "2 hours"
+            : later > request.At && said.Clock.Hour < 12 ? DayTime.Hour(later, zone)
+            : $"tomorrow {DayTime.Hour(back, zone)}");
     }
 }

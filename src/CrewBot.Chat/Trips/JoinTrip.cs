@@ -7,6 +7,8 @@ namespace CrewBot.Chat.Trips;
 /// <summary>Answers <c>/trip join</c>: in, maybe or out, with how many, and with whom one would sit.</summary>
 public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandler
 {
+    private const int NearestShown = 3;
+
     public CommandInfo Info { get; } = new(
         "trip join", "Say whether you come, how many you are, and with whom you would sit", "/trip join answer:in party:3 children:1",
         [options.Answer, options.Trip, TripOptions.Party, TripOptions.Children, options.Smoke, options.With, options.Apart])
@@ -63,15 +65,20 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
                 return null;
             }
 
-            var friend = trip.Roster.Parties.FirstOrDefault(one =>
-                one.MemberId != member.Id && string.Equals(scene.NameOf(one.MemberId), name, StringComparison.OrdinalIgnoreCase));
-            if (friend is null)
+            var others = scene.PeopleOf(trip.Roster.Parties).Where(one => one.Id != member.Id).ToList();
+            var fitting = PersonMeant.Fitting(name, others);
+            if (fitting.Count > 1)
             {
-                return TripChange.Refuse($"{Quoting.Quote(name)} has not answered for this trip: a wish names somebody who comes.");
+                return TripChange.Refuse(PersonMeant.Which(option, name, fitting));
             }
 
-            wishes.RemoveAll(wish => wish.One == member.Id && wish.Other == friend.MemberId);
-            wishes.Add(new TripWish(member.Id, friend.MemberId, isApart));
+            if (fitting is not [var friend])
+            {
+                return TripChange.Refuse($"{Quoting.Quote(name)} has not answered for this trip: a wish names somebody who comes. {Nearest.Offer(name, others.Select(one => one.Name), NearestShown, "")}".TrimEnd());
+            }
+
+            wishes.RemoveAll(wish => wish.One == member.Id && wish.Other == friend.Id);
+            wishes.Add(new TripWish(member.Id, friend.Id, isApart));
             return null;
         }
     }

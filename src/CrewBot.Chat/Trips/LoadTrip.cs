@@ -28,9 +28,13 @@ public sealed class LoadTrip(TripOptions options, TripDesk desk) : ICommandHandl
         var (authority, figures) = (await rules.AuthorityAsync(), await rules.FiguresAsync());
         CarryAnswer Carried(Mass mass) => CarryAnswer.Of(
             Requirement.For(Standing(mass, scene), authority, figures, permitted: false, air, request.At), scene.Ice.At(spot, air, request.At));
-        return StayOffPlace.In(scene.Water, spot) is { } word
-            ? Reply.Refuse($"No number is ever given for a place like that ({word}): stay off, or ask the local authority.")
-            : Answer(request, scene, gathered, Carried(gathered.Total), Heaviest(scene) is { } alone ? (alone.Name, Carried(alone.Mass)) : null);
+        if (StayOffPlace.In(scene.Water, spot) is { } word)
+        {
+            return Reply.Refuse($"No number is ever given for a place like that ({word}): stay off, or ask the local authority.");
+        }
+
+        var answer = Answer(request, scene, gathered, Carried(gathered.Total), Heaviest(scene) is { } alone ? (alone.Name, Carried(alone.Mass)) : null);
+        return answer with { Lines = [.. await SpotOffer.ForAsync(session, scene.Water, spot), .. answer.Lines] };
     }, cancellationToken);
 
     private Reply Answer(Request request, TripScene scene, GatheredLoad load, CarryAnswer together, (string Name, CarryAnswer Answer)? apart) => new()

@@ -18,14 +18,20 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
 
     private TripChange Late(Request request, TripScene scene, CrewMember member)
     {
-        if (!TripParties.TryFindOut(scene, member, request.GetOr(options.Who, null!), out var party, out var refusal))
+        if (!TripParties.TryFindOut(scene, member, request, options.Who, out var party, out var refusal))
         {
             return TripChange.Refuse(refusal);
         }
 
         // Who is late already counts from now.
         var due = party.DueBack!.Value > request.At ? party.DueBack.Value : request.At;
-        var back = due + request.Get(options.By);
+        var by = request.Get(options.By);
+        var back = by.Until?.From(request.At, request.Caller.Zone) ?? due + by.Longer!.Value;
+        if (FaultOf(by, due, back, request) is { } fault)
+        {
+            return TripChange.Refuse(fault);
+        }
+
         return TripParties.Change(scene, party with { DueBack = back }, _ => new Reply
         {
             Headline = $"{TripParties.Named(scene, party, "will be")} back by {DayTime.Say(back, request.At, request.Caller.Zone)}",
@@ -33,5 +39,16 @@ public sealed class RunLate(TripOptions options, TripDesk desk) : ICommandHandle
             Cautions = [scene.Contacts.EmergencyLine],
             Audience = Audience.Crew,
         });
+    }
+
+    // Told too late a time, nobody would be missed before it: what can be another is asked about.
+    private static string? FaultOf(Later by, DateTimeOffset due, DateTimeOffset back, Request request)
+    {
+        var (zone, sooner) = (request.Caller.Zone, back.AddHours(-12));
+        return back <= due ? $"Back is said to be by {DayTime.Say(due, request.At, zone)} already, and {DayTime.Say(back, request.At, zone)} is no later. Say how much later, such as by:+1h, or /trip back once off the ice."
+            : by.Until is { IsClockAlone: true, Clock.Hour: < 12 } && sooner > due
+                ? $"{DayTime.Hour(back, zone)} is tomorrow morning: say by:{DayTime.Hour(sooner, zone)}, or by:\"tomorrow {DayTime.Hour(back, zone)}\" if you mean that."
+            : back - due > TripRules.LongestDelay ? $"{DayTime.Show(back, zone)} is more than {TripRules.LongestDelay.TotalHours:0} h later: say it in steps, such as by:+24h, each when you know."
+            : null;
     }
 }

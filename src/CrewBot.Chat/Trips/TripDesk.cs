@@ -127,7 +127,7 @@ public sealed class TripDesk(TripOptions options, TripPosts posts, TradeKnowledg
         }
 
         var who = request.TryGet(options.Who, out var name)
-            ? [.. (await new MemberRepository(session).AllAsync()).Where(one => string.Equals(one.Name, name, StringComparison.OrdinalIgnoreCase)).Select(one => one.Id)]
+            ? [.. PersonMeant.Fitting(name, await new MemberRepository(session).AllAsync()).Select(one => one.Id)]
             : (IReadOnlyList<long>)[member.Id];
         var trips = await new TripRepository(session).UnfinishedAsync(request.At - TripRules.LongestTrip);
         return trips.FirstOrDefault(trip => trip.Roster.Parties.Any(party => party.IsOnTheIce && who.Contains(party.MemberId)))

@@ -89,7 +89,7 @@ public sealed class TripOptions(TradeKnowledge knowledge)
         "waive", "A need that you answer for going without", new RecordReader<NeedRule>(knowledge.Needs, "a need"));
 
     public CommandOption<DayTime> DueBack { get; } = CommandOption.Optional(
-        "back", "When you mean to be back, if not with the trip", new DayTimeReader());
+        "back", "When you mean to be back, if not with the trip", new DayTimeReader { TakesSpans = true });
 
     public CommandOption<string> Who { get; } = CommandOption.Optional(
         "who", "Whose party, if not your own", new NameReader("a name of somebody who is out"));
@@ -103,5 +103,5 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<IReadOnlyList<ForecastPoint>> Forecast { get; } = CommandOption.Optional(
         "forecast", "The forecast, hour by hour as far as you have it", new ListReader<ForecastPoint>(new ForecastReader(), most: 12));
 
-    public CommandOption<TimeSpan> By { get; } = CommandOption.Required("by", "How much later you will be", new DelayReader());
+    public CommandOption<Later> By { get; } = CommandOption.Required("by", "How much later you will be, or by what time", new LaterReader());
 }

@@ -10,16 +10,19 @@ internal static class TripParties
 {
     /// <summary>The party on the ice that a request is about: somebody's by name, else the asker's own.</summary>
     public static bool TryFindOut(
-        TripScene scene, CrewMember asker, string? who, [NotNullWhen(true)] out TripParty? party, [NotNullWhen(false)] out string? refusal)
+        TripScene scene, CrewMember asker, Request request, CommandOption<string> who,
+        [NotNullWhen(true)] out TripParty? party, [NotNullWhen(false)] out string? refusal)
     {
-        party = who is null ? scene.PartyOf(asker.Id) : scene.PartyOf(who);
-        var isOut = party is { IsOnTheIce: true };
-        var outNow = scene.Trip.Roster.Parties.Where(one => one.IsOnTheIce).Select(one => scene.NameOf(one.MemberId)).ToList();
-        refusal = isOut ? null
-            : who is null ? "You are not out on this trip: /trip out says that you go onto the ice."
-            : $"{Quoting.Quote(who)} is not out on this trip. Out now: {(outNow.Count == 0 ? "nobody" : string.Join(", ", outNow))}.";
-        party = isOut ? party : null;
-        return isOut;
+        var isNamed = request.TryGet(who, out var name);
+        var outNow = scene.Trip.Roster.Parties.Where(one => one.IsOnTheIce).ToList();
+        var people = scene.PeopleOf(outNow).ToList();
+        var meant = isNamed ? PersonMeant.Fitting(name!, people) : [asker];
+        party = meant is [var only] ? outNow.FirstOrDefault(one => one.MemberId == only.Id) : null;
+        refusal = party is not null ? null
+            : !isNamed ? "You are not out on this trip: /trip out says that you go onto the ice."
+            : meant.Count > 1 ? PersonMeant.Which(who, name!, meant)
+            : $"{Quoting.Quote(name!)} is not out on this trip. Out now: {(people.Count == 0 ? "nobody" : string.Join(", ", people.Select(one => one.Name)))}.";
+        return party is not null;
     }
 
     /// <summary>"Ana is", "Hal and party (3) are": a party as the beginning of a sentence.</summary>

@@ -24,6 +24,9 @@ internal static class TripRules
     /// <summary>How long before they meet the crew is reminded once more.</summary>
     public static readonly TimeSpan SoonBefore = TimeSpan.FromHours(2);
 
+    /// <summary>Nobody says at once that they are later than by this.</summary>
+    public static readonly TimeSpan LongestDelay = TimeSpan.FromHours(24);
+
     /// <summary>What it takes from the last line up to being off the ice: shelter down, sled packed, the way back.</summary>
     public static readonly TimeSpan WayBack = TimeSpan.FromHours(1);
 

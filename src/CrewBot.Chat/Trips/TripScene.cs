@@ -1,8 +1,10 @@
 using System.Globalization;
+using CrewBot.Chat.Commands;
 using CrewBot.Chat.Ice;
 using CrewBot.Core.Knowledge;
 using CrewBot.Core.Trips;
 using CrewBot.Core.Trips.Seating;
+using CrewBot.Storage.Crews;
 using CrewBot.Storage.Trips;
 using UnitsNet;
 
@@ -47,9 +49,9 @@ public sealed record TripScene(Trip Trip, string Water, IReadOnlyDictionary<long
 
     public TripParty? PartyOf(long member) => Trip.Roster.Parties.FirstOrDefault(party => party.MemberId == member);
 
-    /// <summary>The party of somebody by their name.</summary>
-    public TripParty? PartyOf(string name) =>
-        Trip.Roster.Parties.FirstOrDefault(party => string.Equals(NameOf(party.MemberId), name, StringComparison.OrdinalIgnoreCase));
+    /// <summary>The people of some of its parties.</summary>
+    public IEnumerable<CrewMember> PeopleOf(IEnumerable<TripParty> parties) =>
+        parties.Select(party => PersonMeant.Known(party.MemberId, NameOf(party.MemberId), Contacts.Members.Values));
 
     public BroughtGear GearOf(TripItem item) => item.Family is null && Knowledge.Gear.Has(item.Kind)
         ? BroughtGear.Of(Knowledge.Gear[item.Kind], item.Count)

@@ -8,6 +8,7 @@ namespace CrewBot.Chat.Trips;
 internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
 {
     private const int NearestShown = 3;
+    private const int ShortestWord = 4;
 
     public Reply Of(TripScene scene, string name)
     {
@@ -18,7 +19,7 @@ internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
             return Reply.Refuse($"How many of it goes into count: {bring.Command}") with { Actions = [bring] };
         }
 
-        var nearest = Nearest.Near(name, knowledge.Gear.Select(kind => kind.Name)).Take(NearestShown).ToList();
+        var nearest = NearestTo(name);
         var own = With(TripCard.Options(scene), options.Item, name);
         return Reply.Refuse(
             $"{Quoting.Quote(name)} is not known.{(nearest.Count > 0 ? $" Nearest: {string.Join(", ", nearest)}." : "")} Gear of your own: add as, such as item:\"{name}\" as:shelter seats:4.") with
@@ -37,6 +38,16 @@ internal sealed class UnknownGear(TradeKnowledge knowledge, TripOptions options)
             ],
         };
     }
+
+    // Who brings an "augur" says a part of what it is called: each word of a name is one that it may be.
+    private List<string> NearestTo(string name)
+    {
+        var called = knowledge.Gear.SelectMany(kind => WordsOf(kind).Select(word => (Word: word, kind.Name))).ToLookup(pair => pair.Word, pair => pair.Name);
+        return [.. Nearest.Near(name, called.Select(word => word.Key)).SelectMany(word => called[word]).Distinct().Take(NearestShown)];
+    }
+
+    private static IEnumerable<string> WordsOf(GearKind kind) =>
+        kind.Aliases.Prepend(kind.Name).SelectMany(text => text.Split(' ').Where(word => word.Length >= ShortestWord).Append(text));
 
     // "2 augers"
     private (int Count, string Gear)? CountedIn(string name) =>

@@ -82,6 +82,7 @@ public sealed class SetUpCrewTests : IAsyncDisposable
     public async Task SetUp_ByAMember_IsRefusedUntilTheyAreGivenTheRole()
     {
         Assert.Contains("owner", (await _room.SayAsync("crew setup units:metric", "Bo", Role.Member)).Problem, StringComparison.Ordinal);
+        await _room.SayAsync("log perch 9in", "Bo", Role.Member);
         await _room.SayAsync("crew setup person:Bo role:owner");
         Assert.Null((await _room.SayAsync("crew setup units:metric", "Bo", Role.Member)).Problem);
     }

@@ -57,7 +57,7 @@ public sealed class MenuTests
         await using var stage = await RoomStage.OpenAsync(Limit);
         stage.Commands.Work = static (request, _) => Task.FromResult(new Reply { Headline = request.Written["who"] });
         var answer = await stage.AskAsync(stage.Make.UserCommand("Try this person", 1100000000000000009), Limit);
-        Assert.Equal("@\u200B1100000000000000009", Title(answer));
+        Assert.Equal("\\<@\u200B1100000000000000009>", Title(answer));
 
         var gone = await stage.AskAsync(stage.Make.UserCommand("Weigh this one", StandInData.PersonId), Limit);
         Assert.Contains("gone", Description(gone), StringComparison.Ordinal);

@@ -112,7 +112,7 @@ public sealed class RoomCommandTests
 
         await stage.AskAsync(call, Limit);
 
-        Assert.Equal("@1100000000000000009", seen!.Written["who"]);
+        Assert.Equal("<@1100000000000000009>", seen!.Written["who"]);
         Assert.Equal(
             "https://files.example/catch.jpg#id=1500000000000000001&name=catch.jpg&type=image%2Fjpeg&size=204800", seen.Written["photo"]);
     }
