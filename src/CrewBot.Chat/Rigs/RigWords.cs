@@ -10,7 +10,7 @@ internal static class RigWords
     /// <summary>The rig in six lines.</summary>
     public static IEnumerable<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
     [
-        $"Rod and line: {rig.Outfit.Name}; {LineOf(rig.Tied, show)}.",
+        $"Rod and line: {rig.Outfit.Name}; {LineOf(rig.Tied, show)}.{Better(ask, rig, show)}",
         $"Tie on: {TieOn(rig, show)}.",
         $"Where: {Where(ask, rig, show)}; down in about {Down(rig)}.",
         $"Work: {rig.Presentation.Work[ask.Mood]}",
@@ -88,6 +88,11 @@ internal static class RigWords
         var metal = rig.Lure.IsPlainMetal ? $"{rig.Lure.Material.Name} " : "";
         return $"{show.Lure(rig.Lure.Weight)} {metal}{rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
     }
+
+    // Of a box, what to buy next is said in a line of its own.
+    private static string Better(RigAsk ask, Rig rig, Showing show) => ask.Tackle is null && rig.BetterMainline is { } line
+        ? $" {show.Test(line.Test)} {line.Material.Name} would suit best."
+        : "";
 
     private static string Where(RigAsk ask, Rig rig, Showing show)
     {

@@ -14,6 +14,9 @@ internal sealed class LineReasons(
     /// <summary>What would suit, where these lines are the nearest of a box or to what is on the reel; null where they suit.</summary>
     public TiedRig? Suited { get; init; }
 
+    /// <summary>The mainline that would suit better than the one that is there; null where none would.</summary>
+    public LineChoice? BetterMainline => Suited is { Mainline: var suited } && Strain.Of(tied.Mainline, suited) > 0 ? suited : null;
+
     /// <summary>Gives the reasons, reel to lure.</summary>
     public IReadOnlyList<Reason> Give()
     {
@@ -44,10 +47,10 @@ internal sealed class LineReasons(
             ? $"The {outfit.Name} ({outfit.Rod}): one step {(step.Start > step.Usual ? "up" : "down")} for a {Size()} fish."
             : (FormattableString)$"The {outfit.Name} ({outfit.Rod}) is what {Plural(presentation.Name)} are fished on for {ask.Species.Name}.";
 
-    private FormattableString Mainline() => Suited is { Mainline: var suited } && Strain.Of(tied.Mainline, suited) > 0
+    private FormattableString Mainline() => BetterMainline is { } better
         ? ask.Tackle is null
-            ? (FormattableString)$"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your reel holds; {suited.Test:test} {suited.Material.Name} suits best."
-            : (FormattableString)$"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your box holds nearest to the {suited.Test:test} {suited.Material.Name} that suits."
+            ? $"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your reel holds; {better.Test:test} {better.Material.Name} suits best."
+            : (FormattableString)$"{tied.Mainline.Test:test} {tied.Mainline.Material.Name} is what your box holds nearest to the {better.Test:test} {better.Material.Name} that suits."
         : tied.Mainline.Material.Key == "braid"
         ? $"Braid gives almost nothing at depth, so you feel the bite and the hook goes home; {tied.Mainline.Test:test} is the {outfit.Name}'s own."
         : (FormattableString)$"{tied.Mainline.Material.Name}, since braid is ruled out: it stretches more, so set harder.";

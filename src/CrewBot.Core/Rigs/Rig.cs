@@ -33,6 +33,9 @@ public sealed record Rig
     /// <summary>The hook is the lure's own; otherwise it is chosen and tied by itself.</summary>
     public bool HookComesWithLure => _details.HookComesWithLure;
 
+    /// <summary>The mainline that would suit better, where the line was given: on a reel, or in a box; null where none would.</summary>
+    public LineChoice? BetterMainline => _details.BetterMainline;
+
     /// <summary>Nothing lighter gets down here, or is made.</summary>
     public bool IsLightest => _details.IsLightest;
 

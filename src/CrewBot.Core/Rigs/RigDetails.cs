@@ -15,6 +15,8 @@ internal sealed class RigDetails(
 {
     public bool IsLightest => chosen.IsLightest;
 
+    public LineChoice? BetterMainline => lines.BetterMainline;
+
     public bool HookComesWithLure => chosen.Size.Hook is not null;
 
     public RigNumbers NumbersOf(Rig rig) => RigArithmetic.Of(ask, rig.Tied, rig.Lure, knowledge.Lines["nylon"])

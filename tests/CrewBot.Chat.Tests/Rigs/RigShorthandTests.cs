@@ -84,6 +84,12 @@ public sealed class RigShorthandTests(ChatFixture chat)
         Assert.Contains(line, reply.Lines[0], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("walleye 24ft 30lb braid", " 10 lb (4.5 kg) braid would suit best.")]
+    [InlineData("walleye 24ft 10lb braid", "of 10 lb (4.5 kg) fluorocarbon.")]
+    public async Task Say_ALineThatServesButIsNotTheBest_IsToldWhatWouldBe(string words, string end) =>
+        Assert.EndsWith(end, (await chat.SayAsync(words)).Lines[0], StringComparison.Ordinal);
+
     // One shorthand serves plan, pair and spread, which take different things.
     [Theory]
     [InlineData("/rig spread walleye 24ft 6 holes", "Heard: species walleye, depth 24ft, holes 6. Assumed")]
