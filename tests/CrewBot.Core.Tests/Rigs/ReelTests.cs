@@ -11,8 +11,6 @@ public sealed class ReelTests
 {
     private const int Often = 500;
 
-    private static readonly TradeKnowledge Knowledge = TradeKnowledge.BuiltIn;
-    private static readonly RigPlanner Planner = new(Knowledge);
 
     [Fact]
     public void Plan_ForAnyReel_KeepsItsLineAndPassesTheChecker()
@@ -20,14 +18,13 @@ public sealed class ReelTests
         var planned = 0;
 
         Asks.AnyOnAReel.Sample(
-            ask => Assert.All(RigsFor(ask), rig =>
+            ask => Assert.All(Planned.All(ask), rig =>
             {
                 Interlocked.Increment(ref planned);
                 Assert.Equal(ask.Mainline, rig.Tied.Mainline);
                 Assert.DoesNotContain(rig.Tied.Mainline.Material.Key, ask.Without);
                 Assert.DoesNotContain(rig.Tied.Leader?.Line.Material.Key ?? "", ask.Without);
-                var situation = new RigSituation { Species = ask.Species, Size = ask.Size, Depth = ask.Depth, Current = ask.Current, Water = ask.Water };
-                Assert.Empty(RigChecker.Check(rig.Tied, situation).Faults.Select(fault => fault.What.ToString(CultureInfo.InvariantCulture)));
+                Assert.Empty(Planned.FaultsOf(ask, rig));
                 Assert.All(rig.Reasons, reason => Assert.False(string.IsNullOrWhiteSpace(reason.Why.ToString(CultureInfo.InvariantCulture))));
             }),
             iter: 4 * Often, print: Asks.Print);
@@ -37,11 +34,11 @@ public sealed class ReelTests
 
     [Fact]
     public void Plan_ForTheLineThatSuits_IsThePlanWithoutIt() =>
-        Asks.Any.Where(ask => Planner.Plan(ask).Plan is not null).Sample(
+        Asks.Any.Where(ask => Planned.Planner.Plan(ask).Plan is not null).Sample(
             ask =>
             {
-                var plain = Planner.Plan(ask).Plan!.First;
-                var reel = Planner.Plan(ask with { Mainline = plain.Tied.Mainline, Presentation = plain.Presentation }).Plan?.First;
+                var plain = Planned.Planner.Plan(ask).Plan!.First;
+                var reel = Planned.Planner.Plan(ask with { Mainline = plain.Tied.Mainline, Presentation = plain.Presentation }).Plan?.First;
                 Assert.NotNull(reel);
                 Assert.Equal(plain.Tied.Leader?.Line.Test.Newtons, reel.Tied.Leader?.Line.Test.Newtons);
                 Assert.Equal(plain.Lure.Weight.Grams, reel.Lure.Weight.Grams);
@@ -57,10 +54,10 @@ public sealed class ReelTests
         {
             Lines = [Of("braid", 10)],
             Leaders = [Of("fluorocarbon", 10)],
-            Lures = [new(Knowledge.Presentations["jigging-spoon"], Mass.FromOunces(0.25), Knowledge.LureMaterials["lead"])],
+            Lures = [new(Planned.Trade.Presentations["jigging-spoon"], Mass.FromOunces(0.25), Planned.Trade.LureMaterials["lead"])],
         };
 
-        var rig = Planner.Plan(Asks.For("walleye") with { Tackle = box, Mainline = Of("nylon", 4) }).Plan!.First;
+        var rig = Planned.Planner.Plan(Asks.For("walleye") with { Tackle = box, Mainline = Of("nylon", 4) }).Plan!.First;
 
         Assert.Equal("braid", rig.Tied.Mainline.Material.Key);
     }
@@ -72,7 +69,7 @@ public sealed class ReelTests
     [InlineData("walleye", "nylon", 6, FishSize.Trophy, "hold a trophy walleye")]
     public void Plan_ForALineThatWillNotDo_SaysWhyAndWhatSuits(string species, string material, double pounds, FishSize size, string obstacle)
     {
-        var planning = Planner.Plan(Asks.For(species) with { Size = size, Mainline = Of(material, pounds) });
+        var planning = Planned.Planner.Plan(Asks.For(species) with { Size = size, Mainline = Of(material, pounds) });
 
         Assert.Null(planning.Plan);
         Assert.Contains(obstacle, planning.Obstacle!.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
@@ -81,12 +78,10 @@ public sealed class ReelTests
     [Fact]
     public void Plan_ForALineThatIsRuledOut_SaysSo()
     {
-        var planning = Planner.Plan(Asks.For("walleye") with { Mainline = Of("nylon", 6), Without = new HashSet<string> { "nylon" } });
+        var planning = Planned.Planner.Plan(Asks.For("walleye") with { Mainline = Of("nylon", 6), Without = new HashSet<string> { "nylon" } });
 
         Assert.Equal("nylon is on the reel and ruled out", planning.Obstacle!.ToString(CultureInfo.InvariantCulture));
     }
 
-    private static IEnumerable<Rig> RigsFor(RigAsk ask) => Planner.Plan(ask).Plan is { } plan ? [plan.First, .. plan.Alternatives] : [];
-
-    private static LineChoice Of(string material, double pounds) => new(Knowledge.Lines[material], Force.FromPoundsForce(pounds));
+    private static LineChoice Of(string material, double pounds) => new(Planned.Trade.Lines[material], Force.FromPoundsForce(pounds));
 }

@@ -97,14 +97,13 @@ public sealed class RigPlannerPropertyTests
     [Fact]
     public void Plan_EveryRig_PassesTheChecker() =>
         Asks.Any.Sample(
-            ask => Assert.All(RigsFor(ask), rig => Assert.Empty(
-                RigChecker.Check(rig.Tied, Situation(ask)).Faults.Select(fault => fault.What.ToString(CultureInfo.InvariantCulture)))),
+            ask => Assert.All(Planned.All(ask), rig => Assert.Empty(Planned.FaultsOf(ask, rig))),
             iter: 3 * Often, print: Asks.Print);
 
     [Fact]
     public void Plan_EveryRig_HoldsNothingThatIsBanned() =>
         Asks.Any.Sample(
-            ask => Assert.All(RigsFor(ask), rig =>
+            ask => Assert.All(Planned.All(ask), rig =>
             {
                 Assert.DoesNotContain(rig.Presentation.Key, ask.Without);
                 Assert.DoesNotContain(rig.Tied.Mainline.Material.Key, ask.Without);
@@ -119,7 +118,7 @@ public sealed class RigPlannerPropertyTests
     [Fact]
     public void Plan_EveryRig_KeepsTheRulesOfTheWater() =>
         Asks.Any.Where(ask => ask.Rules is not null).Sample(
-            ask => Assert.All(RigsFor(ask), rig =>
+            ask => Assert.All(Planned.All(ask), rig =>
             {
                 Assert.False(rig.Lure.Material.Lead && ask.Rules!.LeadBanned == true);
                 Assert.True(rig.Presentation.Hooks <= (ask.Rules!.HooksPerLine ?? int.MaxValue));
@@ -138,12 +137,12 @@ public sealed class RigPlannerPropertyTests
                 Assert.Equal(shown.Order(), ordered.Order());
 
                 var allowed = ordered.Where(key => Planner.Plan(ask with { Presentation = TradeKnowledge.BuiltIn.Presentations[key] }).Plan is not null);
-                var planned = RigsFor(ask).Select(rig => rig.Presentation.Key).Distinct().ToList();
+                var planned = Planned.All(ask).Select(rig => rig.Presentation.Key).Distinct().ToList();
                 Assert.Equal(allowed.Take(planned.Count), planned);
 
                 // Apart from their order and what is said of the crew, the rigs are those of a crew without a log.
-                Assert.All(RigsFor(ask), rig => Assert.Contains(
-                    RigsFor(ask with { Experience = null, Presentation = rig.Presentation }), plain => Essence(plain) == Essence(rig)));
+                Assert.All(Planned.All(ask), rig => Assert.Contains(
+                    Planned.All(ask with { Experience = null, Presentation = rig.Presentation }), plain => Essence(plain) == Essence(rig)));
             },
             iter: Often, print: Asks.Print);
 
@@ -171,7 +170,7 @@ public sealed class RigPlannerPropertyTests
     [Fact]
     public void Plan_EveryRig_GivesAReasonForEachPartAndATriggerForEachCaution() =>
         Asks.Any.Sample(
-            ask => Assert.All(RigsFor(ask), rig =>
+            ask => Assert.All(Planned.All(ask), rig =>
             {
                 Assert.Subset(rig.Reasons.Select(reason => reason.About).ToHashSet(), PartsOf(ask, rig).ToHashSet());
                 Assert.All(rig.Reasons, reason => Assert.False(string.IsNullOrWhiteSpace(Told(reason.Why))));
@@ -186,7 +185,7 @@ public sealed class RigPlannerPropertyTests
     [Fact]
     public void Plan_EveryNumber_IsFinite() =>
         Asks.Any.Sample(
-            ask => Assert.All(RigsFor(ask), rig => Assert.All(NumbersOf(rig), number => Assert.True(double.IsFinite(number)))),
+            ask => Assert.All(Planned.All(ask), rig => Assert.All(NumbersOf(rig), number => Assert.True(double.IsFinite(number)))),
             iter: Often, print: Asks.Print);
 
     private static IEnumerable<string> PartsOf(RigAsk ask, Rig rig) =>
@@ -215,18 +214,6 @@ public sealed class RigPlannerPropertyTests
     private static string Essence(Rig rig) => string.Create(
         CultureInfo.InvariantCulture,
         $"{rig.Presentation.Key} {rig.Tied.Mainline} {rig.Tied.Leader} {rig.Tied.Join?.Key} {rig.Tied.LureKnot.Key} {rig.Lure.Weight.Grams:R} {rig.Lure.Material.Key} {rig.Hook} {rig.Bait?.Key}");
-
-    private static IEnumerable<Rig> RigsFor(RigAsk ask) =>
-        Planner.Plan(ask).Plan is { } plan ? [plan.First, .. plan.Alternatives] : [];
-
-    private static RigSituation Situation(RigAsk ask) => new()
-    {
-        Species = ask.Species,
-        Size = ask.Size,
-        Depth = ask.Depth,
-        Current = ask.Current,
-        Water = ask.Water,
-    };
 
     private static string Told(RigPlanner planner, RigAsk ask)
     {

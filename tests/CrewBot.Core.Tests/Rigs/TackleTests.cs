@@ -11,9 +11,7 @@ public sealed class TackleTests
 {
     private const int Often = 500;
 
-    private static readonly TradeKnowledge Knowledge = TradeKnowledge.BuiltIn;
-    private static readonly RigPlanner Planner = new(Knowledge);
-    private static readonly PurchaseAdviser Adviser = new(Planner);
+    private static readonly PurchaseAdviser Adviser = new(Planned.Planner);
 
     [Fact]
     public void Plan_FromAnyBox_HoldsNothingButWhatIsInItAndPassesTheChecker()
@@ -21,12 +19,11 @@ public sealed class TackleTests
         var planned = 0;
 
         Asks.AnyFromABox.Sample(
-            ask => Assert.All(RigsFor(ask), rig =>
+            ask => Assert.All(Planned.All(ask), rig =>
             {
                 Interlocked.Increment(ref planned);
                 Assert.True(ask.Tackle!.Holds(Tackle.Of(rig)));
-                var situation = new RigSituation { Species = ask.Species, Size = ask.Size, Depth = ask.Depth, Current = ask.Current, Water = ask.Water };
-                Assert.Empty(RigChecker.Check(rig.Tied, situation).Faults.Select(fault => fault.What.ToString(CultureInfo.InvariantCulture)));
+                Assert.Empty(Planned.FaultsOf(ask, rig));
                 Assert.False(ask.Species.LineShyness != Shyness.Low && (rig.Tied.Leader?.Line ?? rig.Tied.Mainline).Material.Use == LineUse.Main);
                 Assert.DoesNotContain(rig.Tied.Mainline.Material.Key, ask.Without);
                 Assert.DoesNotContain(rig.Lure.Material.Key, ask.Without);
@@ -40,11 +37,11 @@ public sealed class TackleTests
 
     [Fact]
     public void Plan_FromABoxWithAllThatSuits_IsThePlanWithoutABox() =>
-        Asks.Any.Where(ask => Planner.Plan(ask).Plan is not null).Sample(
+        Asks.Any.Where(ask => Planned.Planner.Plan(ask).Plan is not null).Sample(
             ask =>
             {
-                var plain = Planner.Plan(ask).Plan!.First;
-                var boxed = Planner.Plan(ask with { Tackle = Tackle.Of(plain), Presentation = plain.Presentation }).Plan?.First;
+                var plain = Planned.Planner.Plan(ask).Plan!.First;
+                var boxed = Planned.Planner.Plan(ask with { Tackle = Tackle.Of(plain), Presentation = plain.Presentation }).Plan?.First;
                 Assert.NotNull(boxed);
                 Assert.Equal(plain.Tied.Mainline.Test.Newtons, boxed.Tied.Mainline.Test.Newtons);
                 Assert.Equal(plain.Tied.Leader?.Line.Test.Newtons, boxed.Tied.Leader?.Line.Test.Newtons);
@@ -60,11 +57,11 @@ public sealed class TackleTests
             ask =>
             {
                 var purchase = Adviser.Advise(ask);
-                if (Planner.Plan(ask with { Tackle = null }).Plan is null)
+                if (Planned.Planner.Plan(ask with { Tackle = null }).Plan is null)
                 {
                     Assert.Null(purchase);
                 }
-                else if (Planner.Plan(ask).Plan is null)
+                else if (Planned.Planner.Plan(ask).Plan is null)
                 {
                     Assert.NotNull(purchase);
                     Assert.False(string.IsNullOrWhiteSpace(purchase.What.ToString(CultureInfo.InvariantCulture)));
@@ -79,7 +76,7 @@ public sealed class TackleTests
         var box = new Tackle { Lines = [Braid(10)], Leaders = [Fluorocarbon(10)], Lures = [Of(presentation, ounces)], Hooks = [HookSize.Parse(hook)] };
         var ask = Asks.For("walleye") with { Tackle = box };
 
-        Assert.Equal(presentation, Planner.Plan(ask).Plan!.First.Presentation.Key);
+        Assert.Equal(presentation, Planned.Planner.Plan(ask).Plan!.First.Presentation.Key);
         Assert.True(Adviser.Advise(ask) is null, why);
     }
 
@@ -101,7 +98,7 @@ public sealed class TackleTests
         var box = new Tackle { Lines = [Braid(8)], Leaders = [Fluorocarbon(8)], Lures = [Of("small-jig", 1.0 / 16)] };
         var ask = Asks.For("walleye") with { Tackle = box };
 
-        Assert.Equal("small-jig", Planner.Plan(ask).Plan!.First.Presentation.Key);
+        Assert.Equal("small-jig", Planned.Planner.Plan(ask).Plan!.First.Presentation.Key);
         Assert.Equal("then a jigging spoon can be tied, which goes ahead of a small jig for neutral walleye", Told(Adviser.Advise(ask)!.Why));
     }
 
@@ -113,14 +110,12 @@ public sealed class TackleTests
         Assert.Equal(2, purchase.Also.Count);
     }
 
-    private static IEnumerable<Rig> RigsFor(RigAsk ask) => Planner.Plan(ask).Plan is { } plan ? [plan.First, .. plan.Alternatives] : [];
+    private static LineChoice Braid(double pounds) => new(Planned.Trade.Lines["braid"], Force.FromPoundsForce(pounds));
 
-    private static LineChoice Braid(double pounds) => new(Knowledge.Lines["braid"], Force.FromPoundsForce(pounds));
-
-    private static LineChoice Fluorocarbon(double pounds) => new(Knowledge.Lines["fluorocarbon"], Force.FromPoundsForce(pounds));
+    private static LineChoice Fluorocarbon(double pounds) => new(Planned.Trade.Lines["fluorocarbon"], Force.FromPoundsForce(pounds));
 
     private static Lure Of(string presentation, double ounces) => new(
-        Knowledge.Presentations[presentation], Mass.FromOunces(ounces), Knowledge.LureMaterials[Knowledge.Presentations[presentation].Materials[0]]);
+        Planned.Trade.Presentations[presentation], Mass.FromOunces(ounces), Planned.Trade.LureMaterials[Planned.Trade.Presentations[presentation].Materials[0]]);
 
     private static string Told(FormattableString text) => text.ToString(new Plain());
 
