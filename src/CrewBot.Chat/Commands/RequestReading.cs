@@ -6,7 +6,6 @@ internal static class RequestReading
     // "trout" is part of several names, "at" of too many.
     private const int ShortestPart = 3;
     private const int MostOffered = 5;
-    private const int ManySpaces = 3;
 
     /// <summary>Reads every option.</summary>
     /// <returns>The request, or the first fault in a line.</returns>
@@ -34,7 +33,7 @@ internal static class RequestReading
             var reading = option.ReadAny(text.Trim(), call.Caller);
             if (reading.Fault is { } fault)
             {
-                return new Misread(Explained(fault, option, text.Trim(), info, written, call.Caller));
+                return new Misread(RunTogether.Explain(fault, option, text.Trim(), info, written, call.Caller));
             }
 
             values[option.Name] = reading.Value!;
@@ -117,11 +116,6 @@ internal static class RequestReading
         return null;
     }
 
-    // "/weather chill -20C 15mph": what is typed without names goes all into the first option.
-    private static bool HoldsMore(CommandOption option, string text, IReadOnlyDictionary<string, string> written, CommandInfo info) =>
-        written.Count == 1 && option == info.Options[0] && info.Shorthand is null
-        && text.Count(letter => letter == ' ') is var spaces && spaces > 0 && (spaces >= ManySpaces || info.Options.Any(other => other != option && other.IsRequired));
-
     /// <summary>What to say of a required option that is missing.</summary>
     public static string Missing(CommandOption option, Expansion? expansion, Caller caller)
     {
@@ -139,22 +133,6 @@ internal static class RequestReading
         }
 
         return $"No {option.Name} in that: {string.Join(", ", words.Take(3).Select(Quoting.Quote))} not understood. Give {option.AcceptedFrom(caller)}.";
-    }
-
-    // Who names no options may have run two together, or mean another than the first.
-    private static string Explained(
-        string fault, CommandOption option, string text, CommandInfo info, IReadOnlyDictionary<string, string> written, Caller caller)
-    {
-        if (RunTogether.Parted(option, text, info, written, caller) is { } parted)
-        {
-            return $"{option.Name}: {Quoting.Quote(text)} is two things. Name each: {parted}";
-        }
-
-        // What it is but too much of, or in a wrong unit, is meant for this option.
-        return fault.StartsWith($"{option.Name}: can't read", StringComparison.Ordinal)
-            && RunTogether.MeantOtherwise(option, text, info, written, caller) is { } other
-                ? $"{fault} If it is something else, name it: {other}"
-                : HoldsMore(option, text, written, info) ? $"{fault} As in: {info.Example}" : fault;
     }
 
     private static string? FaultOf(CommandOption option, string text)

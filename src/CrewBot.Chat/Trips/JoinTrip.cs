@@ -23,14 +23,45 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
     private TripChange Answer(Request request, TripScene scene, CrewMember member)
     {
         var trip = scene.Trip;
-        if (trip.ReturnAt < request.At)
+        var before = scene.PartyOf(member.Id) ?? new TripParty(member.Id, TripAnswer.In, 1, 0);
+        var party = Party(request, before);
+        if (FaultOf(request, trip, before, party) is { } fault)
         {
-            return TripChange.Refuse($"Trip {trip.Number} was on {DayTime.Show(trip.MeetAt, request.Caller.Zone)}: it is over.");
+            return TripChange.Refuse(fault);
         }
 
-        var before = scene.PartyOf(member.Id) ?? new TripParty(member.Id, TripAnswer.In, 1, 0);
+        var wishes = trip.Roster.Wishes.ToList();
+        if ((Wish(options.With, isApart: false) ?? Wish(options.Apart, isApart: true)) is { } stranger)
+        {
+            return TripChange.Refuse(stranger);
+        }
+
+        return TripChange.To(
+            trip with { Roster = trip.Roster with { Parties = [.. trip.Roster.Parties.Where(one => one.MemberId != member.Id), party], Wishes = wishes } },
+            changed => TripCard.Of(changed, request));
+
+        string? Wish(CommandOption<string> option, bool isApart)
+        {
+            if (!request.TryGet(option, out var name))
+            {
+                return null;
+            }
+
+            var whom = Companion(option, name, scene, member);
+            if (whom.Fault is null)
+            {
+                wishes.RemoveAll(wish => wish.One == member.Id && wish.Other == whom.Value!.Id);
+                wishes.Add(new TripWish(member.Id, whom.Value!.Id, isApart));
+            }
+
+            return whom.Fault;
+        }
+    }
+
+    private TripParty Party(Request request, TripParty before)
+    {
         var children = request.GetOr(TripOptions.Children, before.Children);
-        var party = before with
+        return before with
         {
             Answer = request.Get(options.Answer),
             People = request.GetOr(TripOptions.Party, Math.Max(before.People, children + 1)),
@@ -38,48 +69,24 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
             Smokes = request.TryGet(options.Smoke, out var smokes) ? smokes : before.Smokes,
             AsksSmokeFree = request.Has(options.Smoke) ? !smokes : before.AsksSmokeFree,
         };
-        if (party.Children >= party.People)
+    }
+
+    private static string? FaultOf(Request request, Trip trip, TripParty before, TripParty party) =>
+        trip.ReturnAt < request.At ? $"Trip {trip.Number} was on {DayTime.Show(trip.MeetAt, request.Caller.Zone)}: it is over."
+        : party.Children >= party.People
+            ? $"{TripWords.Count(party.People, "people")} and {party.Children} of them children: party counts you too, such as party:{party.Children + 1} children:{party.Children}."
+        : before.IsOnTheIce && party.Answer != TripAnswer.In ? "You are on the ice: say /trip back first."
+        : null;
+
+    // A wish names somebody who comes.
+    private static Reading<CrewMember> Companion(CommandOption option, string name, TripScene scene, CrewMember member)
+    {
+        var others = scene.PeopleOf(scene.Trip.Roster.Parties).Where(one => one.Id != member.Id).ToList();
+        return PersonMeant.Fitting(name, others) switch
         {
-            return TripChange.Refuse($"{TripWords.Count(party.People, "people")} and {party.Children} of them children: party counts you too, such as party:{party.Children + 1} children:{party.Children}.");
-        }
-
-        if (before.IsOnTheIce && party.Answer != TripAnswer.In)
-        {
-            return TripChange.Refuse("You are on the ice: say /trip back first.");
-        }
-
-        var wishes = trip.Roster.Wishes.ToList();
-        if ((WishOf(options.With, isApart: false) ?? WishOf(options.Apart, isApart: true)) is { } stranger)
-        {
-            return stranger;
-        }
-
-        return TripChange.To(
-            trip with { Roster = trip.Roster with { Parties = [.. trip.Roster.Parties.Where(one => one.MemberId != member.Id), party], Wishes = wishes } },
-            changed => TripCard.Of(changed, request));
-
-        TripChange? WishOf(CommandOption<string> option, bool isApart)
-        {
-            if (!request.TryGet(option, out var name))
-            {
-                return null;
-            }
-
-            var others = scene.PeopleOf(trip.Roster.Parties).Where(one => one.Id != member.Id).ToList();
-            var fitting = PersonMeant.Fitting(name, others);
-            if (fitting.Count > 1)
-            {
-                return TripChange.Refuse(PersonMeant.Which(option, name, fitting));
-            }
-
-            if (fitting is not [var friend])
-            {
-                return TripChange.Refuse($"{Quoting.Quote(name)} has not answered for this trip: a wish names somebody who comes. {Nearest.Offer(name, others.Select(one => one.Name), NearestShown, "")}".TrimEnd());
-            }
-
-            wishes.RemoveAll(wish => wish.One == member.Id && wish.Other == friend.Id);
-            wishes.Add(new TripWish(member.Id, friend.Id, isApart));
-            return null;
-        }
+            [var only] => only,
+            { Count: > 1 } several => new Misread(PersonMeant.Which(option, name, several)),
+            _ => new Misread($"{Quoting.Quote(name)} has not answered for this trip: a wish names somebody who comes. {Nearest.Offer(name, others.Select(one => one.Name), NearestShown, "")}".TrimEnd()),
+        };
     }
 }
