@@ -76,8 +76,8 @@ public sealed class RoomDeferralTests
         }
 
         var socket = stage.Server.LatestSocket!;
-        socket.Cut();
         socket.Session!.Add("INTERACTION_CREATE", missed.ToJsonString());
+        socket.Cut();
         await stage.AgainAsync(Limit);
         await (waits
             ? (Task)stage.Server.NextRequestAsync($"{missed["token"]}/messages/@original", Limit)

@@ -49,9 +49,9 @@ public sealed class JoinedTests
 
         // Only a client that has taken its session in can resume it: an answer shows that it has.
         await worker.AskAsync(socket, worker.Make.Command("rig", Subcommand("plan", Option("species", 3, "perch"))), Limit);
-        socket.Cut();
         var missed = worker.Make.Command("rig", Subcommand("plan", Option("species", 3, "burbot")));
         socket.Session!.Add("INTERACTION_CREATE", missed.ToJsonString());
+        socket.Cut();
 
         var answer = await worker.Server.NextAnswerAsync(missed, Limit);
         Assert.Contains("Burbot", Title(answer), StringComparison.Ordinal);
