@@ -44,10 +44,16 @@ public static class Drop
         }
 
         // Most lures are far too light or more than heavy enough, and known to be without the whole fall.
-        return fall.IsPulledByLine
-            ? fall.To(metres).Time.Seconds <= seconds
-            : fall.LeastSecondsTo(metres) <= seconds
-                && (fall.MostSecondsTo(metres) <= seconds || fall.To(metres).Time.Seconds <= seconds);
+        foreach (var parts in fall.IsPulledByLine ? default(ReadOnlySpan<int>) : [1, 10])
+        {
+            var (least, most) = fall.SecondsTo(metres, parts);
+            if (most <= seconds || least > seconds)
+            {
+                return most <= seconds;
+            }
+        }
+
+        return fall.To(metres).Time.Seconds <= seconds;
     }
 
     private static Fall? FallOf(double metres, SinkingBody body, LineInWater? line, Temperature water)

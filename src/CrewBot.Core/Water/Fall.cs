@@ -42,19 +42,27 @@ internal readonly struct Fall
     /// <summary>The line sinks by itself, and may take the lure down quicker than it falls without.</summary>
     public bool IsPulledByLine => _line.NewtonsPerMetre > 0;
 
-    /// <summary>Seconds to a depth in m that cannot be beaten behind line that does not sink: all the way at the speed without line.</summary>
-    public double LeastSecondsTo(double depth) => depth / _terminalSpeed;
-
-    /// <summary>
-    /// Seconds to a depth in m that are always enough behind line that does not sink: those of a fall with all the line that is
-    /// out at the end dragging from the start. Its drag grows at least in proportion to its speed v, so it nears its steady
-    /// speed V no slower than V(1 − e^(−t/τ)) with τ = mV/W, and loses no more than τ by starting from rest.
-    /// </summary>
-    public double MostSecondsTo(double depth)
+    /// <summary>Seconds that a fall to a depth in m takes behind line that does not sink: no less and no more, the closer the more parts.</summary>
+    /// <remarks>
+    /// In each part of the way the line out drags at least as at the part's top and at most as at its bottom, with a steady speed
+    /// V for each. Drag grows at least in proportion to speed, so whatever a lure is off V fades at W/(mV) or faster, and costs or
+    /// saves no more than m/W for each m/s: all of V at the start, and what V loses on the way down.
+    /// </remarks>
+    public (double Least, double Most) SecondsTo(double depth, int parts)
     {
-        var weight = _weight + (_line.NewtonsPerMetre * depth);
-        var speed = SlowestSpeed(depth, weight);
-        return (depth / speed) + (_movingMass * speed / weight);
+        const double Tolerance = 1e-3;
+        var part = depth / parts;
+        var speed = _terminalSpeed;
+        var (least, most) = (0.0, 0.0);
+        for (var bottom = 1; bottom <= parts; bottom++)
+        {
+            least += part / speed;
+            speed = SteadySpeed(bottom * part, speed, Tolerance);
+            most += part / ((1 - Tolerance) * speed);
+        }
+
+        var secondsPerSpeed = _movingMass / WeightWith(depth);
+        return (least - (secondsPerSpeed * (_terminalSpeed - speed)), most + (secondsPerSpeed * _terminalSpeed));
     }
 
     public DropResult To(double depth)
@@ -87,11 +95,13 @@ internal readonly struct Fall
         return new DropResult(Duration.FromSeconds(time), Speed.FromMetersPerSecond(speed));
     }
 
-    /// <summary>The steady speed behind so many m of line, or a thousandth less; Newton's steps come down to it from above.</summary>
-    private double SlowestSpeed(double line, double weight)
+    /// <summary>
+    /// The steady speed behind so many m of line, or more by a share up to the tolerance: Newton's steps come down to it from a
+    /// speed above.
+    /// </summary>
+    private double SteadySpeed(double line, double speed, double tolerance)
     {
-        const double Tolerance = 1e-3;
-        var speed = _terminalSpeed;
+        var weight = WeightWith(line);
         double step;
         do
         {
@@ -100,10 +110,13 @@ internal readonly struct Fall
             step = (drag + lineDrag - weight) / ((_dragScale * _reynoldsPerSpeed * dragSlope) + lineSlope);
             speed -= step;
         }
-        while (step > Tolerance * speed);
+        while (step > tolerance * speed);
 
-        return (1 - Tolerance) * speed;
+        return speed;
     }
+
+    /// <summary>What pulls down with so many m of line out, in N.</summary>
+    private double WeightWith(double line) => _weight + (_line.NewtonsPerMetre * line);
 
     /// <summary>Crosses one slice, from a depth to e^ratio times it; the answer is the gain in ln v.</summary>
     private double Cross(double depth, double logDepth, double ratio, double speed, double logSpeed)
@@ -121,7 +134,7 @@ internal readonly struct Fall
             _reynoldsPerSpeed * speed, _logReynoldsPerSpeed + logSpeed, out var dragSlope);
         var lineDrag = _line.DragAt(depth, speed, logDepth - logSpeed, out var lineSlopeInSpeed, out var lineSlopeInDepth);
         var perForce = depth / (_movingMass * speed * speed);
-        var rate = perForce * (_weight + (_line.NewtonsPerMetre * depth) - drag - lineDrag);
+        var rate = perForce * (WeightWith(depth) - drag - lineDrag);
 
         var slopeInSpeed = (_dragScale * _reynoldsPerSpeed * dragSlope) + lineSlopeInSpeed;
         inLogSpeed = (-perForce * speed * slopeInSpeed) - (2 * rate);
