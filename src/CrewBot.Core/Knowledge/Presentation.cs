@@ -36,7 +36,18 @@ public sealed record Presentation : TradeRecord
     public required int Trebles { get; init; }
 
     /// <summary>The sizes it is made in, lightest first.</summary>
-    public required IReadOnlyList<LureStep> Sizes { get; init; }
+    public required IReadOnlyList<LureStep> Sizes
+    {
+        get;
+        init
+        {
+            field = value;
+            Weights = [.. value.Select(size => size.Weight)];
+        }
+    }
+
+    /// <summary>The weights of its sizes, lightest first.</summary>
+    internal Mass[] Weights { get; private init; } = [];
 
     /// <summary>For each size class it serves, the weight to start from.</summary>
     public required IReadOnlyDictionary<SizeClass, Mass> StartWeight { get; init; }

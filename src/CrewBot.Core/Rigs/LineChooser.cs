@@ -193,7 +193,7 @@ internal sealed class LineChooser(TradeKnowledge knowledge)
         };
 
     private LineMaterial? FirstAllowed(string[] keys, RigAsk ask) =>
-        keys.Where(key => !ask.Without.Contains(key)).Select(key => knowledge.Lines[key]).FirstOrDefault();
+        Array.Find(keys, key => !ask.Without.Contains(key)) is { } first ? knowledge.Lines[first] : null;
 
     private int IndexOf(string outfit)
     {

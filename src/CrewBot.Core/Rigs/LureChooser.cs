@@ -11,10 +11,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
 
     public Choice<ChosenLure> Choose(RigAsk ask, Presentation presentation, LineInWater line)
     {
-        var materials = presentation.Materials
-            .Select(key => knowledge.LureMaterials[key])
-            .Where(material => !ask.Without.Contains(material.Key) && !(material.Lead && ask.Rules?.LeadBanned == true))
-            .ToList();
+        var materials = Allowed(ask, presentation);
         if (materials.Count == 0)
         {
             return (FormattableString)$"a {presentation.Name} comes in {string.Join(", ", presentation.Materials)}, all ruled out";
@@ -45,6 +42,21 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
             : null;
         var lure = new Lure(presentation, presentation.Sizes[rung].Weight, tungsten ?? materials[0]);
         return new ChosenLure(lure, materials[0], trial, rung, start, wanted, hooked);
+    }
+
+    private List<LureMaterial> Allowed(RigAsk ask, Presentation presentation)
+    {
+        var allowed = new List<LureMaterial>(presentation.Materials.Count);
+        foreach (var key in presentation.Materials)
+        {
+            var material = knowledge.LureMaterials[key];
+            if (!ask.Without.Contains(key) && !(material.Lead && ask.Rules?.LeadBanned == true))
+            {
+                allowed.Add(material);
+            }
+        }
+
+        return allowed;
     }
 
     /// <summary>The lightest size whose hook holds the fish; the number of sizes when none does.</summary>

@@ -19,7 +19,7 @@ internal sealed class LureTrial(RigAsk ask, Presentation presentation, LureMater
 
     private static readonly Density NeutralLine = Density.FromKilogramsPerCubicMeter(1000);
 
-    private readonly Mass[] _weights = [.. presentation.Sizes.Select(size => size.Weight)];
+    private readonly Mass[] _weights = presentation.Weights;
     private readonly Density _density = presentation.BodyDensity ?? material.Density;
 
     // Sinking line pulls a lure down the more of it is out. Counted on, deeper water would ask for a lighter lure.
