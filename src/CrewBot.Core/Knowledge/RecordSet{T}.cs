@@ -35,6 +35,9 @@ public sealed class RecordSet<T> : IReadOnlyList<T>
     /// <summary>Is there a record with this key?</summary>
     public bool Has(string key) => _byKey.ContainsKey(key);
 
+    /// <summary>The first record that is as asked; null when none is.</summary>
+    internal T? Find(Predicate<T> isAsked) => Array.Find(_records, isAsked);
+
     /// <summary>Finds a record by what a person might call it: case, hyphens and a plural s do not matter.</summary>
     public bool TryFind(string word, [MaybeNullWhen(false)] out T record)
     {

@@ -16,10 +16,7 @@ internal sealed class BaitChooser(TradeKnowledge knowledge)
                 : (FormattableString)$"{wanted.Name} does not go on a {presentation.Name}";
         }
 
-        var bait = ask.Species.Baits
-            .Select(key => knowledge.Baits[key])
-            .FirstOrDefault(candidate => candidate.Serves.Contains(presentation.Key) && IsAllowed(ask, candidate));
-        if (bait is not null)
+        if (FirstFor(ask, presentation) is { } bait)
         {
             return new ChosenBait(bait, $"What {ask.Species.Name} take first on a {presentation.Name}: {bait.Name}. {bait.Hooking}");
         }
@@ -27,6 +24,20 @@ internal sealed class BaitChooser(TradeKnowledge knowledge)
         return IsBaitFishing(presentation)
             ? (FormattableString)$"a {presentation.Name} needs bait, and every bait for {ask.Species.Name} is ruled out"
             : new ChosenBait(null, $"No bait: a {presentation.Name} is fished clean for {ask.Species.Name}.");
+    }
+
+    private Bait? FirstFor(RigAsk ask, Presentation presentation)
+    {
+        foreach (var key in ask.Species.Baits)
+        {
+            var bait = knowledge.Baits[key];
+            if (bait.Serves.Contains(presentation.Key) && IsAllowed(ask, bait))
+            {
+                return bait;
+            }
+        }
+
+        return null;
     }
 
     private static bool IsBaitFishing(Presentation presentation) => presentation.Step == 1 || presentation.SetLine;

@@ -76,7 +76,7 @@ internal sealed class LureChooser(TradeKnowledge knowledge)
     public bool Holds(RigAsk ask, HookSize hook) => !Bends(hook, WorkingPull.Of(ask.Species.Weights[ask.Size]));
 
     private bool Bends(HookSize hook, Force pull) =>
-        knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook) is { } rating && rating.Opens.High < pull;
+        knowledge.Hooks.Find(rating => rating.Size == hook) is { } rating && rating.Opens.High < pull;
 
     private static int Steps(Mood mood) => mood switch
     {

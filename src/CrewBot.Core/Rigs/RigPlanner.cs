@@ -138,7 +138,7 @@ public sealed class RigPlanner(TradeKnowledge knowledge)
         var tied = parts.Tied with
         {
             Lure = chosen.Lure,
-            Hook = knowledge.Hooks.FirstOrDefault(rating => rating.Size == hook),
+            Hook = knowledge.Hooks.Find(rating => rating.Size == hook),
         };
         return new Rig(new RigDetails(ask, knowledge, parts.Why, chosen, bait))
         {

@@ -33,7 +33,11 @@ public static class RigStrength
             links.Add(Knotted(LureKnot, rig.Mainline, rig.LureKnot));
         }
 
-        links.AddRange(rig.Hardware.Select(piece => new Link(PlaceOf(piece), piece.Rated, 1, 1)));
+        foreach (var piece in rig.Hardware)
+        {
+            links.Add(new Link(PlaceOf(piece), piece.Rated, 1, 1));
+        }
+
         if (rig.Hook is { Opens: var opens })
         {
             links.Add(new Link(HookBending, opens.High, opens.Low / opens.High, 1));
