@@ -34,8 +34,7 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
     public Expansion? Expansion => expansion;
 
     /// <summary>The options as they were written; the words of a shorthand have become options by now.</summary>
-    public IReadOnlyDictionary<string, string> Written { get; } =
-        call.Options.Where(option => option.Key != info.Shorthand?.Words.Name).ToDictionary();
+    public IReadOnlyDictionary<string, string> Written { get; } = Spelled(call.Options, info.Shorthand?.Words.Name);
 
     /// <summary>The whole command as a person would type it, without shorthand.</summary>
     public string Command => CommandLine.Write(info.Path, Written);
@@ -56,4 +55,15 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
     }
 
     public T GetOr<T>(CommandOption<T> option, T otherwise) => TryGet(option, out var value) ? value : otherwise;
+
+    private static Dictionary<string, string> Spelled(IReadOnlyDictionary<string, string> options, string? shorthand)
+    {
+        var spelled = new Dictionary<string, string>(options);
+        if (shorthand is not null)
+        {
+            spelled.Remove(shorthand);
+        }
+
+        return spelled;
+    }
 }

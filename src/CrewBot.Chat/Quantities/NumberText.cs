@@ -6,12 +6,18 @@ namespace CrewBot.Chat.Quantities;
 /// <summary>Reads numbers as people write them: 7.3, 7,3, 1/8, 1 1/2, 1½, -12, minus 12.</summary>
 internal static partial class NumberText
 {
+    private const int MostDigits = 9;
     private const string Vulgar = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
 
     /// <summary>Splits a text into the number it starts with and what follows.</summary>
     /// <returns>Null when it does not start with a number.</returns>
     public static (double Number, bool IsAmbiguous, string After)? Split(string text)
     {
+        if (WholeBeforeUnit(text) is var digits and > 0)
+        {
+            return (Parse(text[..digits]), false, text[digits..].TrimEnd());
+        }
+
         var match = Leading().Match(text);
         if (!match.Success)
         {
@@ -40,6 +46,13 @@ internal static partial class NumberText
         // A comma and three digits is a decimal to one half of the world and a thousand to the other.
         var ambiguous = match.Groups["mark"].Value == "," && decimals.Length == 3 && whole.TrimStart('0').Length is > 0 and <= 3;
         return (sign * number, ambiguous, text[match.Length..].Trim());
+    }
+
+    // "24ft", as most write it, needs no look at all the other ways.
+    private static int WholeBeforeUnit(string text)
+    {
+        var digits = text.AsSpan().IndexOfAnyExceptInRange('0', '9');
+        return digits is > 0 and <= MostDigits && char.IsAsciiLetter(text[digits]) ? digits : 0;
     }
 
     private static double Parse(string digits) => double.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);

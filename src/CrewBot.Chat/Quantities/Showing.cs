@@ -99,7 +99,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         : Written(metric, metricUnit, customary, customaryUnit);
 
     private static string Written(double first, string firstUnit, double second, string secondUnit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{first} {firstUnit} ({second} {secondUnit})");
+        $"{Text(first)} {firstUnit} ({Text(second)} {secondUnit})";
 
     private string Pair(string customary, string metric) =>
         _customaryFirst ? $"{customary} ({metric})" : $"{metric} ({customary})";
@@ -145,7 +145,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
             return $"{whole}";
         }
 
-        var divisor = (int)System.Numerics.BigInteger.GreatestCommonDivisor(part, 64);
+        var divisor = part & -part; // what it has in common with 64
         var fraction = $"{part / divisor}/{64 / divisor}";
         return whole == 0 ? fraction : $"{whole} {fraction}";
     }
@@ -158,7 +158,10 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
 
-    private static string Text(double number) => number.ToString(CultureInfo.InvariantCulture);
+    // Most are whole, and whole numbers are written quicker.
+    private static string Text(double number) => number == (int)number
+        ? ((int)number).ToString(CultureInfo.InvariantCulture)
+        : number.ToString(CultureInfo.InvariantCulture);
 
     private static double Round(double number, int places) =>
         Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0; // no negative zero

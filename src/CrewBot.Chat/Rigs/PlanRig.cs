@@ -44,7 +44,7 @@ public sealed class PlanRig(
     private Reply Answer(Request request, RigQuestion question, RigPlan plan, Purchase? purchase)
     {
         var (ask, show, first) = (question.Ask, request.Show, plan.First);
-        var lines = RigWords.LinesOf(ask, first, show).ToList();
+        var lines = RigWords.LinesOf(ask, first, show);
         var others = plan.Alternatives.Count > 0 ? $"Or: {string.Join("; or ", plan.Alternatives.Select(rig => RigWords.Brief(rig, show)))}." : null;
         // A phone shows eight lines: what to buy with a box, or how to log, takes the place of what else to tie.
         var instead = Landed(request, ask.Species) ?? (ask.Tackle is null ? null : PurchaseWords.Next(purchase, show));

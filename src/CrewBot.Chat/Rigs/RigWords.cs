@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Rigs;
 internal static class RigWords
 {
     /// <summary>The rig in six lines.</summary>
-    public static IEnumerable<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
+    public static List<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
     [
         $"Rod and line: {rig.Outfit.Name}; {LineOf(rig.Tied, show)}.{Better(ask, rig, show)}",
         $"Tie on: {TieOn(rig, show)}.",
@@ -49,13 +49,29 @@ internal static class RigWords
     /// <summary>What to beware of with some rigs, each thing once, the rules of the water last.</summary>
     public static IReadOnlyList<string> CautionsOf(RigAsk ask, IReadOnlyList<Rig> rigs, Showing show)
     {
-        var cautions = rigs
-            .SelectMany(rig => rig.Cautions)
-            .Select(caution => (Text: caution.Text.ToString(show), caution.Trigger))
-            .DistinctBy(caution => caution.Text)
-            .Select(caution => $"{caution.Text} ({caution.Trigger.ToString(show)})")
-            .ToList();
-        var open = rigs.SelectMany(rig => rig.OpenRules).Distinct().ToList();
+        var cautions = new List<string>();
+        var said = new HashSet<string>();
+        var open = new List<string>();
+        foreach (var rig in rigs)
+        {
+            foreach (var caution in rig.Cautions)
+            {
+                var text = caution.Text.ToString(show);
+                if (said.Add(text))
+                {
+                    cautions.Add($"{text} ({caution.Trigger.ToString(show)})");
+                }
+            }
+
+            foreach (var rule in rig.OpenRules)
+            {
+                if (!open.Contains(rule))
+                {
+                    open.Add(rule);
+                }
+            }
+        }
+
         if (open.Count > 0)
         {
             var trigger = ask.Rules is { } rules ? $"not filled in for {rules.Name}" : "no lake given";

@@ -34,26 +34,46 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private List<Component> UnderReply(Reply reply, CardPurpose purpose)
     {
-        var offered = Offered(reply.Actions.Where(action => !(purpose is CardPurpose.Shared && action.Kind is ActionKind.Share)));
+        var offered = Offered(purpose is CardPurpose.Shared
+            ? reply.Actions.Where(action => action.Kind is not ActionKind.Share)
+            : reply.Actions);
         var inList = offered.Count > MostButtons
             ? offered.Where(offer => IsStep(offer.Action)).Skip(MostButtons - Fixed(offered)).ToList()
             : [];
-        var rows = (inList.Count == 0 ? offered : offered.Except(inList))
-            .Select(offer => Button(offer.Action, offer.Id))
-            .Chunk(Limits.ButtonsInARow)
-            .Take(MostButtons / Limits.ButtonsInARow)
-            .Select(Row)
-            .ToList();
+        var rows = Rows(inList.Count == 0 ? offered : [.. offered.Except(inList)]);
         if (inList.Count > 0)
         {
             rows.Add(List("More", inList, ListId));
         }
 
-        rows.AddRange(reply.Choices
-            .Select((choice, index) => (choice.Prompt, Offers: Offered(choice.Choices), Id: $"{ListId}{index}"))
-            .Where(list => list.Offers.Count > 0)
-            .Select(list => List(list.Prompt, list.Offers, list.Id)));
-        return [.. rows.Take(Limits.Rows)];
+        for (var index = 0; index < reply.Choices.Count && rows.Count < Limits.Rows; index++)
+        {
+            if (Offered(reply.Choices[index].Choices) is { Count: > 0 } offers)
+            {
+                rows.Add(List(reply.Choices[index].Prompt, offers, $"{ListId}{index}"));
+            }
+        }
+
+        return rows;
+    }
+
+    private static List<Component> Rows(List<(ReplyAction Action, string Id)> offers)
+    {
+        var rows = new List<Component>();
+        var shown = Math.Min(offers.Count, MostButtons);
+        for (var first = 0; first < shown; first += Limits.ButtonsInARow)
+        {
+            var buttons = new Component[Math.Min(shown - first, Limits.ButtonsInARow)];
+            for (var place = 0; place < buttons.Length; place++)
+            {
+                var (action, id) = offers[first + place];
+                buttons[place] = Button(action, id);
+            }
+
+            rows.Add(Row(buttons));
+        }
+
+        return rows;
     }
 
     private static Component Row(Component[] buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
@@ -61,12 +81,11 @@ internal sealed class ButtonRows(PressCodec codec)
     private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions)
     {
         var offered = new List<(ReplyAction Action, string Id)>();
-        var ids = new HashSet<string>();
         foreach (var action in actions)
         {
             // Two with one id would cost the whole message.
             var press = new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields };
-            if (codec.Write(press) is { } id && ids.Add(id))
+            if (codec.Write(press) is { } id && !offered.Exists(offer => offer.Id == id))
             {
                 offered.Add((action, id));
             }

@@ -38,15 +38,17 @@ internal static class CallerReader
 
     /// <summary>What a person goes by: in this server, else everywhere, else the name they log in with.</summary>
     public static string NameOf(Member? member, User person) =>
-        new[] { member?.Nick, person.GlobalName, person.Username, person.Id?.ToString() }
-            .FirstOrDefault(name => !string.IsNullOrWhiteSpace(name)) ?? "";
+        Told(member?.Nick) ?? Told(person.GlobalName) ?? Told(person.Username) ?? Told(person.Id?.ToString()) ?? "";
+
+    private static string? Told(string? name) => string.IsNullOrWhiteSpace(name) ? null : name;
 
     private static Role RoleOf(string? permissions)
     {
-        var bits = BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read)
-            ? read
-            : BigInteger.Zero;
-        bool May(int bit) => !((bits >> bit) & BigInteger.One).IsZero;
+        // As many bits as there are permissions: 64 are enough today, and may not always be.
+        var bits = ulong.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var few) ? few
+            : BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var many) ? (ulong)(many & ulong.MaxValue)
+            : 0;
+        bool May(int bit) => (bits >> bit & 1) != 0;
         return May(Administrator) || May(ManageGuild) ? Role.Owner
             : May(ManageEvents) ? Role.Steward
             : Role.Member;

@@ -95,9 +95,25 @@ internal sealed class CardWriter(ButtonRows buttons)
     {
         var below = Shortening.FitLines([.. cautions.Select(caution => $"⚠️ {Markdown.Escape(caution)}")], MostForCautions);
         var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
-        var above = Shortening.FitLines([.. struck.Select(line => $"~~{Markdown.Escape(line)}~~"), .. lines.Select(Markdown.Escape)], room);
+        var above = Shortening.FitLines(Shown(struck, lines), room);
         var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
         return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
+    }
+
+    private static List<string> Shown(IReadOnlyList<string> struck, IReadOnlyList<string> lines)
+    {
+        var shown = new List<string>(struck.Count + lines.Count);
+        foreach (var line in struck)
+        {
+            shown.Add($"~~{Markdown.Escape(line)}~~");
+        }
+
+        foreach (var line in lines)
+        {
+            shown.Add(Markdown.Escape(line));
+        }
+
+        return shown;
     }
 
     private static MessageBody Body(Embed embed, IReadOnlyList<Component> rows) => new()

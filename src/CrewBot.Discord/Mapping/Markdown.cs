@@ -17,15 +17,16 @@ internal static class Markdown
     ];
 
     private static readonly SearchValues<char> Hidden = SearchValues.Create(Unshown);
-    private static readonly SearchValues<char> Watched = SearchValues.Create([.. Unshown, .. Anywhere, '@', '\n']);
+    private static readonly SearchValues<char> WatchedAscii = SearchValues.Create([.. Unshown.Where(char.IsAscii), .. Anywhere, '@', '\n']);
 
     public static string Escape(string text) => IsPlain(text) ? text : EscapeEach(text);
 
-    // Nearly every line is: no look at each of its characters.
+    // Nearly every line is: no look at each of its characters. A set of ASCII alone is searched for quickest.
     private static bool IsPlain(string text) =>
         text is [var first, ..]
         && first != ' ' && !char.IsAsciiDigit(first) && !AtLineStart.Contains(first, StringComparison.Ordinal)
-        && !text.AsSpan().ContainsAny(Watched);
+        && !text.AsSpan().ContainsAny(WatchedAscii)
+        && !(text.AsSpan().ContainsAnyExceptInRange('\u0000', '\u007E') && text.AsSpan().ContainsAny(Hidden));
 
     private static string EscapeEach(string text)
     {
