@@ -21,6 +21,8 @@ internal sealed class Bot : IAsyncDisposable
 
     public GatewaySocket Socket { get; set; } = null!;
 
+    public int ProcessId => _process.Id;
+
     public TimeSpan Processor
     {
         get

@@ -19,6 +19,20 @@ internal static class Measurement
     /// <summary>How fast, and for how much of the processor.</summary>
     public static Task PaceAsync(int rounds) => InTurnAsync(rounds, static (load, print, _, _) => MeasurePaceAsync(load, print));
 
+    /// <summary>Gives a program that has answered once, joined to a stand-in and working on the crew's file, to whoever measures it.</summary>
+    public static async Task WithWorkerAsync(Func<Load, Task> measure)
+    {
+        var folder = Directory.CreateTempSubdirectory("crewbot-");
+        try
+        {
+            await MeasureAsync(isEcho: false, Path.Combine(folder.FullName, "crew.db"), static _ => { }, measure);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     private static async Task InTurnAsync(int rounds, Func<Load, Action<FormattableString>, bool, int, Task> measure)
     {
         for (var round = 1; round <= rounds; round++)
