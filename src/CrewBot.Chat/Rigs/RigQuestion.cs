@@ -23,15 +23,15 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     public static RigQuestion From(Request request, RigOptions options, OwnTackle? box = null)
     {
         var assumed = new List<string>();
-        T Or<T>(CommandOption<T> option, T otherwise, FormattableString named)
+        T Or<T>(CommandOption<T> option, T usual, Func<T, Showing, string> named)
         {
             if (request.TryGet(option, out var given))
             {
                 return given;
             }
 
-            assumed.Add(named.ToString(request.Show));
-            return otherwise;
+            assumed.Add(named(usual, request.Show));
+            return usual;
         }
 
         var species = request.Get(options.Species);
@@ -41,19 +41,19 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
         {
             Species = species,
             AlsoThere = [.. request.GetOr(options.AlsoThere, []).Where(other => other.Key != species.Key)],
-            Depth = Or(options.Depth, species.Depth.Usual, $"{species.Depth.Usual} of water"),
-            Mood = Or(options.Mood, Mood.Neutral, $"neutral mood"),
-            Size = Or(options.Size, FishSize.Typical, $"typical fish"),
+            Depth = Or(options.Depth, species.Depth.Usual, static (depth, show) => $"{show.Depth(depth)} of water"),
+            Mood = Or(options.Mood, Mood.Neutral, static (_, _) => "neutral mood"),
+            Size = Or(options.Size, FishSize.Typical, static (_, _) => "typical fish"),
             Bait = request.GetOr(options.Bait, null!),
-            Place = Or(options.Place, Place.Open, $"open ice"),
+            Place = Or(options.Place, Place.Open, static (_, _) => "open ice"),
             Air = request.TryGet(options.Air, out var air) ? air : null,
-            Water = Or(options.Water, UnderIce, $"{UnderIce} water"),
-            Current = Or(options.Current, Speed.Zero, $"no current"),
+            Water = Or(options.Water, UnderIce, static (water, show) => $"{show.Degrees(water)} water"),
+            Current = Or(options.Current, Speed.Zero, static (_, _) => "no current"),
             Rules = rules,
             Without = request.GetOr(options.Without, new HashSet<string>()),
             Hole = box?.Hole is { } drilled
-                ? Or(options.Hole, drilled, $"{drilled:gap} hole by your auger")
-                : Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
+                ? Or(options.Hole, drilled, static (hole, show) => $"{show.Gap(hole)} hole by your auger")
+                : Or(options.Hole, UsualHole, static (hole, show) => $"{show.Gap(hole)} hole"),
             Mainline = reel,
             Tackle = reel is null || box is null ? box?.Tackle : box.Tackle with { Lines = [reel] },
             Presentation = request.GetOr(options.Presentation, null!),

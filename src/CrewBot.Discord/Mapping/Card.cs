@@ -16,16 +16,19 @@ internal sealed record Card(MessageBody Body, bool IsPrivate, bool IsProblem)
     {
         get
         {
-            foreach (var part in (Body.Components ?? []).SelectMany(row => row.Components ?? []))
+            foreach (var row in Body.Components ?? [])
             {
-                if (part.CustomId is { } id)
+                foreach (var part in row.Components ?? [])
                 {
-                    yield return id;
-                }
+                    if (part.CustomId is { } id)
+                    {
+                        yield return id;
+                    }
 
-                foreach (var option in part.Options ?? [])
-                {
-                    yield return option.Value;
+                    foreach (var option in part.Options ?? [])
+                    {
+                        yield return option.Value;
+                    }
                 }
             }
         }

@@ -68,7 +68,7 @@ internal sealed class CardWriter(ButtonRows buttons)
             : ["There is nothing more behind this answer."];
 
     // Files are for whoever asked: the crew is shown the card alone.
-    private static IReadOnlyList<Upload> Uploads(Reply reply, CardPurpose purpose) =>
+    private static IReadOnlyList<Upload> Uploads(Reply reply, CardPurpose purpose) => reply.Files.Count == 0 ? [] :
     [
         .. reply.Files
             .Where(file => file.IsPicture ? purpose is CardPurpose.Picture or CardPurpose.SharedPicture : purpose is CardPurpose.Answer)

@@ -10,23 +10,36 @@ internal static class Markdown
     private const string AtLineStart = "#-+>";
     private const char ZeroWidthSpace = '\u200B';
 
-    private static readonly char[] Unshown =
+    // Range by range: one set with more than ASCII in it takes several times as long to search a line for.
+    private static readonly (char First, char Last)[] Hidden =
     [
-        .. Range('\u0000', '\u0009'), .. Range('\u000B', '\u001F'), .. Range('\u007F', '\u009F'), // controls, but not the line feed
-        '\u200E', '\u200F', .. Range('\u2028', '\u202E'), .. Range('\u2066', '\u2069'), // directions, line and paragraph separators
+        ('\u0000', '\u0009'), ('\u000B', '\u001F'), ('\u007F', '\u009F'), // controls, but not the line feed
+        ('\u200E', '\u200F'), ('\u2028', '\u202E'), ('\u2066', '\u2069'), // directions, line and paragraph separators
     ];
 
-    private static readonly SearchValues<char> Hidden = SearchValues.Create(Unshown);
-    private static readonly SearchValues<char> WatchedAscii = SearchValues.Create([.. Unshown.Where(char.IsAscii), .. Anywhere, '@', '\n']);
+    private static readonly SearchValues<char> Watched = SearchValues.Create(Anywhere + "@\n");
 
     public static string Escape(string text) => IsPlain(text) ? text : EscapeEach(text);
 
-    // Nearly every line is: no look at each of its characters. A set of ASCII alone is searched for quickest.
+    // Nearly every line is: no look at each of its characters.
     private static bool IsPlain(string text) =>
         text is [var first, ..]
         && first != ' ' && !char.IsAsciiDigit(first) && !AtLineStart.Contains(first, StringComparison.Ordinal)
-        && !text.AsSpan().ContainsAny(WatchedAscii)
-        && !(text.AsSpan().ContainsAnyExceptInRange('\u0000', '\u007E') && text.AsSpan().ContainsAny(Hidden));
+        && !text.AsSpan().ContainsAny(Watched)
+        && !HoldsHidden(text);
+
+    private static bool HoldsHidden(ReadOnlySpan<char> text)
+    {
+        foreach (var (first, last) in Hidden)
+        {
+            if (text.ContainsAnyInRange(first, last))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static string EscapeEach(string text)
     {
@@ -35,7 +48,7 @@ internal static class Markdown
         var digits = false; // since the line's start: "1." would begin a list
         foreach (var character in text)
         {
-            if (Hidden.Contains(character))
+            if (HoldsHidden([character]))
             {
                 continue;
             }
@@ -59,7 +72,4 @@ internal static class Markdown
 
         return shown.ToString();
     }
-
-    private static IEnumerable<char> Range(char first, char last) =>
-        Enumerable.Range(first, last - first + 1).Select(code => (char)code);
 }

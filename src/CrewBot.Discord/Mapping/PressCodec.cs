@@ -73,7 +73,15 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     /// <param name="cancellationToken">Gives up before anything is stored.</param>
     public Task SaveAsync(string? crew, IEnumerable<string> ids, CancellationToken cancellationToken)
     {
-        List<string> keys = [.. ids.Where(IsKept).Select(id => id[3..])];
+        var keys = new List<string>();
+        foreach (var id in ids)
+        {
+            if (IsKept(id))
+            {
+                keys.Add(id[3..]);
+            }
+        }
+
         return crew is null || keys.Count == 0 ? Task.CompletedTask : buttons.SaveAsync(crew, keys, cancellationToken);
     }
 
