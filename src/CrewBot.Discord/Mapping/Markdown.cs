@@ -10,14 +10,14 @@ internal static class Markdown
     private const string AtLineStart = "#-+>";
     private const char ZeroWidthSpace = '\u200B';
 
-    private static readonly char[] Unshown =
+    // Looked for range by range: one set of them all is searched several times as slowly as soon as it holds more than ASCII.
+    private static readonly (char First, char Last)[] Hidden =
     [
-        .. Range('\u0000', '\u0009'), .. Range('\u000B', '\u001F'), .. Range('\u007F', '\u009F'), // controls, but not the line feed
-        '\u200E', '\u200F', .. Range('\u2028', '\u202E'), .. Range('\u2066', '\u2069'), // directions, line and paragraph separators
+        ('\u0000', '\u0009'), ('\u000B', '\u001F'), ('\u007F', '\u009F'), // controls, but not the line feed
+        ('\u200E', '\u200F'), ('\u2028', '\u202E'), ('\u2066', '\u2069'), // directions, line and paragraph separators
     ];
 
-    private static readonly SearchValues<char> Hidden = SearchValues.Create(Unshown);
-    private static readonly SearchValues<char> Watched = SearchValues.Create([.. Unshown, .. Anywhere, '@', '\n']);
+    private static readonly SearchValues<char> Watched = SearchValues.Create(Anywhere + "@\n");
 
     public static string Escape(string text) => IsPlain(text) ? text : EscapeEach(text);
 
@@ -25,7 +25,33 @@ internal static class Markdown
     private static bool IsPlain(string text) =>
         text is [var first, ..]
         && first != ' ' && !char.IsAsciiDigit(first) && !AtLineStart.Contains(first, StringComparison.Ordinal)
-        && !text.AsSpan().ContainsAny(Watched);
+        && !text.AsSpan().ContainsAny(Watched) && !HidesAny(text);
+
+    private static bool HidesAny(ReadOnlySpan<char> text)
+    {
+        foreach (var (first, last) in Hidden)
+        {
+            if (text.ContainsAnyInRange(first, last))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsHidden(char character)
+    {
+        foreach (var (first, last) in Hidden)
+        {
+            if (first <= character && character <= last)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static string EscapeEach(string text)
     {
@@ -34,7 +60,7 @@ internal static class Markdown
         var digits = false; // since the line's start: "1." would begin a list
         foreach (var character in text)
         {
-            if (Hidden.Contains(character))
+            if (IsHidden(character))
             {
                 continue;
             }
@@ -58,7 +84,4 @@ internal static class Markdown
 
         return shown.ToString();
     }
-
-    private static IEnumerable<char> Range(char first, char last) =>
-        Enumerable.Range(first, last - first + 1).Select(code => (char)code);
 }
