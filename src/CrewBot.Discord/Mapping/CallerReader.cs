@@ -38,19 +38,24 @@ internal static class CallerReader
 
     /// <summary>What a person goes by: in this server, else everywhere, else the name they log in with.</summary>
     public static string NameOf(Member? member, User person) =>
-        new[] { member?.Nick, person.GlobalName, person.Username, person.Id?.ToString() }
-            .FirstOrDefault(name => !string.IsNullOrWhiteSpace(name)) ?? "";
+        Stated(member?.Nick) ?? Stated(person.GlobalName) ?? Stated(person.Username) ?? person.Id?.ToString() ?? "";
+
+    private static string? Stated(string? name) => string.IsNullOrWhiteSpace(name) ? null : name;
 
     private static Role RoleOf(string? permissions)
     {
-        var bits = BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var read)
-            ? read
-            : BigInteger.Zero;
-        bool May(int bit) => !((bits >> bit) & BigInteger.One).IsZero;
+        var bits = LowBitsOf(permissions);
+        bool May(int bit) => (bits & (1UL << bit)) != 0;
         return May(Administrator) || May(ManageGuild) ? Role.Owner
             : May(ManageEvents) ? Role.Steward
             : Role.Member;
     }
+
+    // The set grows, but what is asked about here stays in its first 64 bits.
+    private static ulong LowBitsOf(string? permissions) =>
+        ulong.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var bits) ? bits
+        : BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var wide) ? (ulong)(wide & ulong.MaxValue)
+        : 0;
 
     private static CrewUnits UnitsOf(string? locale) =>
         locale is null or UsualLocale ? CrewUnits.Customary : CrewUnits.Metric;
