@@ -14,7 +14,7 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private const int MostButtons = 2 * Limits.ButtonsInARow;
 
-    public IReadOnlyList<Component> Of(Reply reply, CardPurpose purpose) => purpose switch
+    public List<Component> Of(Reply reply, CardPurpose purpose) => purpose switch
     {
         CardPurpose.Why or CardPurpose.SharedPicture => [],
         CardPurpose.Picture => UnderPicture(reply),
@@ -22,7 +22,7 @@ internal sealed class ButtonRows(PressCodec codec)
     };
 
     // A picture can be handed on; what else can be done is offered on the card that it was asked for on.
-    private Component[] UnderPicture(Reply reply) =>
+    private List<Component> UnderPicture(Reply reply) =>
     [
         .. reply.Actions
             .Where(action => action.Kind is ActionKind.Picture)
@@ -34,45 +34,69 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private List<Component> UnderReply(Reply reply, CardPurpose purpose)
     {
-        var offered = Offered(reply.Actions.Where(action => !(purpose is CardPurpose.Shared && action.Kind is ActionKind.Share)));
+        var offered = Offered(purpose is CardPurpose.Shared ? [.. reply.Actions.Where(action => action.Kind is not ActionKind.Share)] : reply.Actions);
         var inList = offered.Count > MostButtons
             ? offered.Where(offer => IsStep(offer.Action)).Skip(MostButtons - Fixed(offered)).ToList()
             : [];
-        var rows = (inList.Count == 0 ? offered : offered.Except(inList))
-            .Select(offer => Button(offer.Action, offer.Id))
-            .Chunk(Limits.ButtonsInARow)
-            .Take(MostButtons / Limits.ButtonsInARow)
-            .Select(Row)
-            .ToList();
+        var rows = Rows(inList.Count == 0 ? offered : [.. offered.Except(inList)]);
         if (inList.Count > 0)
         {
             rows.Add(List("More", inList, ListId));
         }
 
-        rows.AddRange(reply.Choices
-            .Select((choice, index) => (choice.Prompt, Offers: Offered(choice.Choices), Id: $"{ListId}{index}"))
-            .Where(list => list.Offers.Count > 0)
-            .Select(list => List(list.Prompt, list.Offers, list.Id)));
-        return [.. rows.Take(Limits.Rows)];
+        for (var index = 0; index < reply.Choices.Count && rows.Count < Limits.Rows; index++)
+        {
+            var choice = reply.Choices[index];
+            if (Offered(choice.Choices) is { Count: > 0 } offers)
+            {
+                rows.Add(List(choice.Prompt, offers, $"{ListId}{index}"));
+            }
+        }
+
+        return rows;
     }
 
-    private static Component Row(Component[] buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
-
-    private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions)
+    private static List<Component> Rows(List<(ReplyAction Action, string Id)> offered)
     {
-        var offered = new List<(ReplyAction Action, string Id)>();
-        var ids = new HashSet<string>();
+        var rows = new List<Component>(Limits.Rows);
+        for (var first = 0; first < Math.Min(offered.Count, MostButtons); first += Limits.ButtonsInARow)
+        {
+            var inRow = offered.GetRange(first, Math.Min(offered.Count - first, Limits.ButtonsInARow));
+            rows.Add(Row(inRow.ConvertAll(static offer => Button(offer.Action, offer.Id))));
+        }
+
+        return rows;
+    }
+
+    private static Component Row(List<Component> buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
+
+    private List<(ReplyAction Action, string Id)> Offered(IReadOnlyList<ReplyAction> actions)
+    {
+        var offered = new List<(ReplyAction Action, string Id)>(actions.Count);
         foreach (var action in actions)
         {
             // Two with one id would cost the whole message.
             var press = new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields };
-            if (codec.Write(press) is { } id && ids.Add(id))
+            if (codec.Write(press) is { } id && !Holds(offered, id))
             {
                 offered.Add((action, id));
             }
         }
 
         return offered;
+    }
+
+    private static bool Holds(List<(ReplyAction Action, string Id)> offered, string id)
+    {
+        foreach (var other in offered)
+        {
+            if (other.Id == id)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsStep(ReplyAction action) => action.Kind is ActionKind.Run or ActionKind.Form;

@@ -12,10 +12,27 @@ internal sealed record Card(MessageBody Body, bool IsPrivate, bool IsProblem)
     public IReadOnlyList<Upload> Files { get; init; } = [];
 
     /// <summary>The ids of everything on it that can be pressed or chosen.</summary>
-    public IEnumerable<string> Ids => (Body.Components ?? [])
-        .SelectMany(row => row.Components ?? [])
-        .SelectMany(part => (part.Options ?? []).Select(option => option.Value).Append(part.CustomId))
-        .OfType<string>();
+    public IEnumerable<string> Ids
+    {
+        get
+        {
+            foreach (var row in Body.Components ?? [])
+            {
+                foreach (var part in row.Components ?? [])
+                {
+                    foreach (var option in part.Options ?? [])
+                    {
+                        yield return option.Value;
+                    }
+
+                    if (part.CustomId is { } id)
+                    {
+                        yield return id;
+                    }
+                }
+            }
+        }
+    }
 
     /// <summary>The body as a new message.</summary>
     public MessageBody AsMessage => IsPrivate ? Body with { Flags = MessageFlags.Ephemeral } : Body;

@@ -71,9 +71,11 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     /// <param name="crew">Whose components they are; those of no crew live as long as this process.</param>
     /// <param name="ids">The ids of components and of what can be chosen.</param>
     /// <param name="cancellationToken">Gives up before anything is stored.</param>
-    public Task SaveAsync(string? crew, IEnumerable<string> ids, CancellationToken cancellationToken) => crew is null
-        ? Task.CompletedTask
-        : buttons.SaveAsync(crew, ids.Where(IsKept).Select(id => id[3..]), cancellationToken);
+    public Task SaveAsync(string? crew, IEnumerable<string> ids, CancellationToken cancellationToken)
+    {
+        List<string> keys = crew is null ? [] : [.. ids.Where(IsKept).Select(id => id[3..])];
+        return keys.Count == 0 ? Task.CompletedTask : buttons.SaveAsync(crew!, keys, cancellationToken);
+    }
 
     /// <summary>Reads an id; null for one that nobody wrote, an older version wrote, or whose command is kept no more.</summary>
     /// <param name="id">The id.</param>
