@@ -14,7 +14,7 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private const int MostButtons = 2 * Limits.ButtonsInARow;
 
-    public IReadOnlyList<Component> Of(Reply reply, CardPurpose purpose) => purpose switch
+    public List<Component> Of(Reply reply, CardPurpose purpose) => purpose switch
     {
         CardPurpose.Why or CardPurpose.SharedPicture => [],
         CardPurpose.Picture => UnderPicture(reply),
@@ -22,7 +22,7 @@ internal sealed class ButtonRows(PressCodec codec)
     };
 
     // A picture can be handed on; what else can be done is offered on the card that it was asked for on.
-    private Component[] UnderPicture(Reply reply) =>
+    private List<Component> UnderPicture(Reply reply) =>
     [
         .. reply.Actions
             .Where(action => action.Kind is ActionKind.Picture)
@@ -34,9 +34,7 @@ internal sealed class ButtonRows(PressCodec codec)
 
     private List<Component> UnderReply(Reply reply, CardPurpose purpose)
     {
-        var offered = Offered(purpose is CardPurpose.Shared
-            ? reply.Actions.Where(action => action.Kind is not ActionKind.Share)
-            : reply.Actions);
+        var offered = Offered(purpose is CardPurpose.Shared ? [.. reply.Actions.Where(action => action.Kind is not ActionKind.Share)] : reply.Actions);
         var inList = offered.Count > MostButtons
             ? offered.Where(offer => IsStep(offer.Action)).Skip(MostButtons - Fixed(offered)).ToList()
             : [];
@@ -48,50 +46,57 @@ internal sealed class ButtonRows(PressCodec codec)
 
         for (var index = 0; index < reply.Choices.Count && rows.Count < Limits.Rows; index++)
         {
-            if (Offered(reply.Choices[index].Choices) is { Count: > 0 } offers)
+            var choice = reply.Choices[index];
+            if (Offered(choice.Choices) is { Count: > 0 } offers)
             {
-                rows.Add(List(reply.Choices[index].Prompt, offers, $"{ListId}{index}"));
+                rows.Add(List(choice.Prompt, offers, $"{ListId}{index}"));
             }
         }
 
         return rows;
     }
 
-    private static List<Component> Rows(List<(ReplyAction Action, string Id)> offers)
+    private static List<Component> Rows(List<(ReplyAction Action, string Id)> offered)
     {
-        var rows = new List<Component>();
-        var shown = Math.Min(offers.Count, MostButtons);
-        for (var first = 0; first < shown; first += Limits.ButtonsInARow)
+        var rows = new List<Component>(Limits.Rows);
+        for (var first = 0; first < Math.Min(offered.Count, MostButtons); first += Limits.ButtonsInARow)
         {
-            var buttons = new Component[Math.Min(shown - first, Limits.ButtonsInARow)];
-            for (var place = 0; place < buttons.Length; place++)
-            {
-                var (action, id) = offers[first + place];
-                buttons[place] = Button(action, id);
-            }
-
-            rows.Add(Row(buttons));
+            var inRow = offered.GetRange(first, Math.Min(offered.Count - first, Limits.ButtonsInARow));
+            rows.Add(Row(inRow.ConvertAll(static offer => Button(offer.Action, offer.Id))));
         }
 
         return rows;
     }
 
-    private static Component Row(Component[] buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
+    private static Component Row(List<Component> buttons) => new() { Type = ComponentType.ActionRow, Components = buttons };
 
-    private List<(ReplyAction Action, string Id)> Offered(IEnumerable<ReplyAction> actions)
+    private List<(ReplyAction Action, string Id)> Offered(IReadOnlyList<ReplyAction> actions)
     {
-        var offered = new List<(ReplyAction Action, string Id)>();
+        var offered = new List<(ReplyAction Action, string Id)>(actions.Count);
         foreach (var action in actions)
         {
             // Two with one id would cost the whole message.
             var press = new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields };
-            if (codec.Write(press) is { } id && !offered.Exists(offer => offer.Id == id))
+            if (codec.Write(press) is { } id && !Holds(offered, id))
             {
                 offered.Add((action, id));
             }
         }
 
         return offered;
+    }
+
+    private static bool Holds(List<(ReplyAction Action, string Id)> offered, string id)
+    {
+        foreach (var other in offered)
+        {
+            if (other.Id == id)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsStep(ReplyAction action) => action.Kind is ActionKind.Run or ActionKind.Form;

@@ -38,21 +38,24 @@ internal static class CallerReader
 
     /// <summary>What a person goes by: in this server, else everywhere, else the name they log in with.</summary>
     public static string NameOf(Member? member, User person) =>
-        Told(member?.Nick) ?? Told(person.GlobalName) ?? Told(person.Username) ?? Told(person.Id?.ToString()) ?? "";
+        Stated(member?.Nick) ?? Stated(person.GlobalName) ?? Stated(person.Username) ?? person.Id?.ToString() ?? "";
 
-    private static string? Told(string? name) => string.IsNullOrWhiteSpace(name) ? null : name;
+    private static string? Stated(string? name) => string.IsNullOrWhiteSpace(name) ? null : name;
 
     private static Role RoleOf(string? permissions)
     {
-        // As many bits as there are permissions: 64 are enough today, and may not always be.
-        var bits = ulong.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var few) ? few
-            : BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var many) ? (ulong)(many & ulong.MaxValue)
-            : 0;
-        bool May(int bit) => (bits >> bit & 1) != 0;
+        var bits = LowBitsOf(permissions);
+        bool May(int bit) => (bits & (1UL << bit)) != 0;
         return May(Administrator) || May(ManageGuild) ? Role.Owner
             : May(ManageEvents) ? Role.Steward
             : Role.Member;
     }
+
+    // The set grows, but what is asked about here stays in its first 64 bits.
+    private static ulong LowBitsOf(string? permissions) =>
+        ulong.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var bits) ? bits
+        : BigInteger.TryParse(permissions, NumberStyles.None, CultureInfo.InvariantCulture, out var wide) ? (ulong)(wide & ulong.MaxValue)
+        : 0;
 
     private static CrewUnits UnitsOf(string? locale) =>
         locale is null or UsualLocale ? CrewUnits.Customary : CrewUnits.Metric;

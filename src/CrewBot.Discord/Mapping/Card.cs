@@ -20,14 +20,14 @@ internal sealed record Card(MessageBody Body, bool IsPrivate, bool IsProblem)
             {
                 foreach (var part in row.Components ?? [])
                 {
-                    if (part.CustomId is { } id)
-                    {
-                        yield return id;
-                    }
-
                     foreach (var option in part.Options ?? [])
                     {
                         yield return option.Value;
+                    }
+
+                    if (part.CustomId is { } id)
+                    {
+                        yield return id;
                     }
                 }
             }

@@ -32,7 +32,7 @@ internal sealed class CardWriter(ButtonRows buttons)
             Color = reply.Cautions.Count > 0 ? CautionColour : AnswerColour,
         };
         var files = Uploads(reply, purpose);
-        var body = Body(embed, buttons.Of(reply, purpose)) with { Attachments = Placeholders(files) };
+        var body = Body(embed, buttons.Of(reply, purpose), files);
         if (Snowflake.TryParse(reply.Calls, out var role))
         {
             body = body with { Content = $"<@&{role}>", AllowedMentions = new AllowedMentions { Roles = [role] } };
@@ -44,8 +44,8 @@ internal sealed class CardWriter(ButtonRows buttons)
     /// <summary>One private line that is no answer.</summary>
     public static Card Plain(string line) => Plain(line, []);
 
-    private static Card Plain(string line, IReadOnlyList<Component> rows) => new(
-        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, rows), IsPrivate: true, IsProblem: true);
+    private static Card Plain(string line, List<Component> rows) => new(
+        Body(new Embed { Description = Text([], [line], []), Color = ProblemColour }, rows, []), IsPrivate: true, IsProblem: true);
 
     // Where nothing could be drawn, the words are what there is.
     private static CardPurpose Possible(CardPurpose purpose, Reply reply) => purpose switch
@@ -93,34 +93,36 @@ internal sealed class CardWriter(ButtonRows buttons)
 
     private static string Text(IReadOnlyList<string> struck, IReadOnlyList<string> lines, IReadOnlyList<string> cautions)
     {
-        var below = Shortening.FitLines([.. cautions.Select(caution => $"⚠️ {Markdown.Escape(caution)}")], MostForCautions);
-        var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
-        var above = Shortening.FitLines(Shown(struck, lines), room);
-        var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
-        return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
-    }
+        var warnings = new List<string>(cautions.Count);
+        foreach (var caution in cautions)
+        {
+            warnings.Add($"⚠️ {Markdown.Escape(caution)}");
+        }
 
-    private static List<string> Shown(IReadOnlyList<string> struck, IReadOnlyList<string> lines)
-    {
-        var shown = new List<string>(struck.Count + lines.Count);
+        var answers = new List<string>(struck.Count + lines.Count);
         foreach (var line in struck)
         {
-            shown.Add($"~~{Markdown.Escape(line)}~~");
+            answers.Add($"~~{Markdown.Escape(line)}~~");
         }
 
         foreach (var line in lines)
         {
-            shown.Add(Markdown.Escape(line));
+            answers.Add(Markdown.Escape(line));
         }
 
-        return shown;
+        var below = Shortening.FitLines(warnings, MostForCautions);
+        var room = Limits.CardText - below.Length - (below.Length > 0 ? 2 : 0);
+        var above = Shortening.FitLines(answers, room);
+        var text = below.Length == 0 ? above : above.Length == 0 ? below : $"{above}\n\n{below}";
+        return string.IsNullOrWhiteSpace(text) ? "(nothing to show)" : text;
     }
 
-    private static MessageBody Body(Embed embed, IReadOnlyList<Component> rows) => new()
+    private static MessageBody Body(Embed embed, List<Component> rows, IReadOnlyList<Upload> files) => new()
     {
         Embeds = [embed],
         AllowedMentions = AllowedMentions.Nobody,
         Components = rows, // stated even when empty: an update must take old buttons away
+        Attachments = Placeholders(files),
     };
 
     private static string? NullIfEmpty(string text) => string.IsNullOrWhiteSpace(text) ? null : text;

@@ -58,7 +58,7 @@ internal sealed class Exchange : IDisposable
             var response = new MessageResponse(
                 inPlace ? ResponseType.UpdateMessage : ResponseType.Message,
                 inPlace ? card.Body : card.AsMessage);
-            await SendAsync("answer", () => _api.AnswerAsync(
+            await SendAsync("answer", _api.AnswerAsync(
                 _received.Interaction.Id, _received.Interaction.Token, response, WireJson.Default.MessageResponse,
                 card.Files, FirstAnswerWithin - Age, _stopping));
         }
@@ -97,7 +97,7 @@ internal sealed class Exchange : IDisposable
         var flags = _plan is { UpdatesInPlace: false, IsPrivate: true } ? new DeferredFlags(MessageFlags.Ephemeral) : null;
         try
         {
-            sent.SetResult(await SendAsync("defer", () => _api.AnswerAsync(
+            sent.SetResult(await SendAsync("defer", _api.AnswerAsync(
                 _received.Interaction.Id, _received.Interaction.Token, new DeferredResponse(type, flags),
                 WireJson.Default.DeferredResponse, [], FirstAnswerWithin - Age, _stopping)));
         }
@@ -123,24 +123,24 @@ internal sealed class Exchange : IDisposable
             : card.IsPrivate == _plan.IsPrivate;
         if (fitsOriginal)
         {
-            await SendAsync("edit", () => _api.EditOriginalAsync(application, token, card.Body, card.Files, _stopping));
+            await SendAsync("edit", _api.EditOriginalAsync(application, token, card.Body, card.Files, _stopping));
             return;
         }
 
-        await SendAsync("follow up", () => _api.FollowUpAsync(application, token, card.AsMessage, card.Files, _stopping));
+        await SendAsync("follow up", _api.FollowUpAsync(application, token, card.AsMessage, card.Files, _stopping));
         if (!_plan.UpdatesInPlace)
         {
             var note = CardWriter.Plain(card.IsPrivate ? "Answered to the asker alone." : "Posted for the crew.");
-            await SendAsync("edit", () => _api.EditOriginalAsync(application, token, note.Body, [], _stopping));
+            await SendAsync("edit", _api.EditOriginalAsync(application, token, note.Body, [], _stopping));
         }
     }
 
-    /// <summary>Sends, and logs what the platform no longer takes: a late token is nobody's fault to throw about.</summary>
-    private async Task<bool> SendAsync(string what, Func<Task> send)
+    /// <summary>Waits for what is being sent, and logs what the platform no longer takes: a late token is nobody's fault to throw about.</summary>
+    private async Task<bool> SendAsync(string what, Task sending)
     {
         try
         {
-            await send();
+            await sending;
             return true;
         }
         catch (DiscordApiException refused)

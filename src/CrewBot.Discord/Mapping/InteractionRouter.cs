@@ -28,35 +28,30 @@ internal sealed class InteractionRouter(
     private readonly NewestOnly _suggesting = new();
     private readonly IReadOnlyList<MenuCommand> _menu = MenuCommand.In(catalog);
 
-    public async Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken)
+    public Task HandleAsync(ReceivedInteraction received, CancellationToken cancellationToken)
     {
         var interaction = received.Interaction;
         if (!_seen.TryAdd(interaction.Id))
         {
             log.LogDebug("{Interaction} came again and is not handled again", interaction);
-            return;
+            return Task.CompletedTask;
         }
 
         switch (interaction)
         {
             case { Type: InteractionType.Autocomplete, Data: { } data }:
-                await SuggestAsync(received, data, cancellationToken);
-                break;
+                return SuggestAsync(received, data, cancellationToken);
             case { Type: InteractionType.Command, Data: { Type: CommandType.Message or CommandType.User } data }:
-                await OnMenuAsync(received, data, cancellationToken);
-                break;
+                return OnMenuAsync(received, data, cancellationToken);
             case { Type: InteractionType.Command, Data: { } data }:
-                await OnCommandAsync(received, data, cancellationToken);
-                break;
+                return OnCommandAsync(received, data, cancellationToken);
             case { Type: InteractionType.Component, Data: { } data }:
-                await OnPressAsync(received, data, cancellationToken);
-                break;
+                return OnPressAsync(received, data, cancellationToken);
             case { Type: InteractionType.ModalSubmit, Data: { } data }:
-                await OnFormAsync(received, data, cancellationToken);
-                break;
+                return OnFormAsync(received, data, cancellationToken);
             default:
                 log.LogInformation("{Interaction} is of an unknown kind and passed over", interaction);
-                break;
+                return Task.CompletedTask;
         }
     }
 
@@ -65,17 +60,13 @@ internal sealed class InteractionRouter(
             ? Task.CompletedTask
             : SayAsync(received, "Too much is going on right now. Try again in a moment.", cancellationToken);
 
-    private async Task OnCommandAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
+    private Task OnCommandAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)
     {
         var (path, leaves) = CallReader.Read(data);
         var options = CallReader.Texts(leaves, data.Resolved);
-        if (_forms.For(path, options) is { } form)
-        {
-            await OpenAsync(received, form, cancellationToken);
-            return;
-        }
-
-        await AnswerAsync(received, path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
+        return _forms.For(path, options) is { } form
+            ? OpenAsync(received, form, cancellationToken)
+            : AnswerAsync(received, path, options, CardPurpose.Answer, AnswerPlan.Private, cancellationToken);
     }
 
     private async Task OnMenuAsync(ReceivedInteraction received, InteractionData data, CancellationToken cancellationToken)

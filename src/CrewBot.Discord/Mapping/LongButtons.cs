@@ -39,7 +39,7 @@ internal sealed class LongButtons(ButtonBook book, TimeProvider clock, ILogger<L
     }
 
     /// <summary>Writes commands that are in memory into a crew's book, so that their buttons outlive this process.</summary>
-    public async Task SaveAsync(string crew, IReadOnlyList<string> keys, CancellationToken cancellationToken)
+    public async Task SaveAsync(string crew, IEnumerable<string> keys, CancellationToken cancellationToken)
     {
         var commands = new Dictionary<string, string>();
         foreach (var key in keys)

@@ -10,7 +10,7 @@ internal static class Markdown
     private const string AtLineStart = "#-+>";
     private const char ZeroWidthSpace = '\u200B';
 
-    // Range by range: one set with more than ASCII in it takes several times as long to search a line for.
+    // Looked for range by range: one set of them all is searched several times as slowly as soon as it holds more than ASCII.
     private static readonly (char First, char Last)[] Hidden =
     [
         ('\u0000', '\u0009'), ('\u000B', '\u001F'), ('\u007F', '\u009F'), // controls, but not the line feed
@@ -25,14 +25,26 @@ internal static class Markdown
     private static bool IsPlain(string text) =>
         text is [var first, ..]
         && first != ' ' && !char.IsAsciiDigit(first) && !AtLineStart.Contains(first, StringComparison.Ordinal)
-        && !text.AsSpan().ContainsAny(Watched)
-        && !HoldsHidden(text);
+        && !text.AsSpan().ContainsAny(Watched) && !HidesAny(text);
 
-    private static bool HoldsHidden(ReadOnlySpan<char> text)
+    private static bool HidesAny(ReadOnlySpan<char> text)
     {
         foreach (var (first, last) in Hidden)
         {
             if (text.ContainsAnyInRange(first, last))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsHidden(char character)
+    {
+        foreach (var (first, last) in Hidden)
+        {
+            if (first <= character && character <= last)
             {
                 return true;
             }
@@ -48,7 +60,7 @@ internal static class Markdown
         var digits = false; // since the line's start: "1." would begin a list
         foreach (var character in text)
         {
-            if (HoldsHidden([character]))
+            if (IsHidden(character))
             {
                 continue;
             }

@@ -73,16 +73,8 @@ internal sealed class PressCodec(CommandCatalog catalog, LongButtons buttons)
     /// <param name="cancellationToken">Gives up before anything is stored.</param>
     public Task SaveAsync(string? crew, IEnumerable<string> ids, CancellationToken cancellationToken)
     {
-        var keys = new List<string>();
-        foreach (var id in ids)
-        {
-            if (IsKept(id))
-            {
-                keys.Add(id[3..]);
-            }
-        }
-
-        return crew is null || keys.Count == 0 ? Task.CompletedTask : buttons.SaveAsync(crew, keys, cancellationToken);
+        List<string> keys = crew is null ? [] : [.. ids.Where(IsKept).Select(id => id[3..])];
+        return keys.Count == 0 ? Task.CompletedTask : buttons.SaveAsync(crew!, keys, cancellationToken);
     }
 
     /// <summary>Reads an id; null for one that nobody wrote, an older version wrote, or whose command is kept no more.</summary>

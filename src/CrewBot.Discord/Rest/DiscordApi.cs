@@ -32,7 +32,7 @@ internal sealed class DiscordApi(RestClient rest)
         TimeSpan within,
         CancellationToken cancellationToken) =>
         rest.SendAsync(
-            Request(Routes.Callback(interaction, token), answer, shape) with { Files = files, Patience = within },
+            new RestRequest(Routes.Callback(interaction, token)) { Json = Json(answer, shape), Files = files, Patience = within },
             cancellationToken);
 
     public Task EditOriginalAsync(
@@ -116,8 +116,10 @@ internal sealed class DiscordApi(RestClient rest)
         rest.SendAsync(MessageRequest(route, message, files), WireJson.Default.Message, cancellationToken);
 
     private static RestRequest MessageRequest(Route route, MessageBody message, IReadOnlyList<Upload> files) =>
-        Request(route, message, WireJson.Default.MessageBody) with { Files = files };
+        new(route) { Json = Json(message, WireJson.Default.MessageBody), Files = files };
 
     private static RestRequest Request<T>(Route route, T body, JsonTypeInfo<T> shape) =>
-        new(route) { Json = JsonSerializer.SerializeToUtf8Bytes(body, shape) };
+        new(route) { Json = Json(body, shape) };
+
+    private static byte[] Json<T>(T body, JsonTypeInfo<T> shape) => JsonSerializer.SerializeToUtf8Bytes(body, shape);
 }

@@ -2,9 +2,9 @@ namespace CrewBot.Discord.Wire;
 
 internal sealed record Channel
 {
-    public Snowflake? Id { get; init; }
-    public int? Type { get; init; }
-    public string? Name { get; init; }
-    public Snowflake? GuildId { get; init; }
-    public Snowflake? ParentId { get; init; }
+    public Snowflake? Id { get; set; }
+    public int? Type { get; set; }
+    public string? Name { get; set; }
+    public Snowflake? GuildId { get; set; }
+    public Snowflake? ParentId { get; set; }
 }

@@ -6,7 +6,7 @@ namespace CrewBot.Discord.Wire;
 internal sealed record Component
 {
     public required ComponentType Type { get; init; }
-    public IReadOnlyList<Component>? Components { get; init; }
+    public List<Component>? Components { get; init; }
     public string? CustomId { get; init; }
     public string? Label { get; init; }
     public string? Description { get; init; }

@@ -12,6 +12,6 @@ internal sealed record Message
     public string? Content { get; init; }
     public DateTimeOffset? Timestamp { get; init; }
     public MessageFlags? Flags { get; init; }
-    public IReadOnlyList<Embed>? Embeds { get; init; }
+    public List<Embed>? Embeds { get; init; }
     public IReadOnlyList<Attachment>? Attachments { get; init; }
 }

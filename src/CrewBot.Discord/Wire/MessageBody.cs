@@ -4,10 +4,10 @@ namespace CrewBot.Discord.Wire;
 internal sealed record MessageBody
 {
     public string? Content { get; init; }
-    public IReadOnlyList<Embed>? Embeds { get; init; }
+    public List<Embed>? Embeds { get; init; }
     public required AllowedMentions AllowedMentions { get; init; }
     public MessageFlags? Flags { get; init; }
-    public IReadOnlyList<Component>? Components { get; init; }
+    public List<Component>? Components { get; init; }
 
     /// <summary>On an edit, the whole list of files that shall remain; left out, nothing changes.</summary>
     public IReadOnlyList<AttachmentPlaceholder>? Attachments { get; init; }

@@ -20,5 +20,12 @@ internal readonly record struct Snowflake(ulong Value)
         return read;
     }
 
+    public static bool TryParse(ReadOnlySpan<byte> utf8, out Snowflake id)
+    {
+        var read = ulong.TryParse(utf8, NumberStyles.None, CultureInfo.InvariantCulture, out var value);
+        id = new Snowflake(value);
+        return read;
+    }
+
     public override string ToString() => Value.ToString(CultureInfo.InvariantCulture);
 }

@@ -35,7 +35,8 @@ internal sealed class SnowflakeConverter : JsonConverter<Snowflake>
     }
 
     private static Snowflake ReadText(ref Utf8JsonReader reader) =>
-        Snowflake.TryParse(reader.GetString(), out var id)
+        (reader is { HasValueSequence: false, ValueIsEscaped: false } && Snowflake.TryParse(reader.ValueSpan, out var id))
+        || Snowflake.TryParse(reader.GetString(), out id)
             ? id
             : throw new JsonException("An id must be a decimal string.");
 }

@@ -2,8 +2,8 @@ namespace CrewBot.Discord.Wire;
 
 internal sealed record User
 {
-    public Snowflake? Id { get; init; }
-    public string? Username { get; init; }
-    public string? GlobalName { get; init; }
-    public bool? Bot { get; init; }
+    public Snowflake? Id { get; set; }
+    public string? Username { get; set; }
+    public string? GlobalName { get; set; }
+    public bool? Bot { get; set; }
 }

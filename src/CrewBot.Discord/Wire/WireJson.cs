@@ -7,6 +7,11 @@ namespace CrewBot.Discord.Wire;
 /// Reads and writes every wire shape. Unknown fields are skipped, missing and null ones become null, and what the bot
 /// writes leaves nulls out: on an edit, absent means "keep".
 /// </summary>
+/// <remarks>
+/// What every answer takes is shaped for the generated code: it collects the values of init-only properties in boxes before
+/// it makes the object, so the parts of an interaction can be set, and it goes through a <see cref="List{T}"/> by index, so
+/// the parts of a card are such lists.
+/// </remarks>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
