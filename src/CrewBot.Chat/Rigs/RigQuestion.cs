@@ -15,6 +15,7 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
 {
     private static readonly Temperature UnderIce = Temperature.FromDegreesCelsius(4);
     private static readonly Length UsualHole = Length.FromInches(8);
+    private static readonly IReadOnlySet<string> Nothing = new HashSet<string>();
 
     /// <summary>Reads the planning options of a request.</summary>
     /// <param name="request">The request.</param>
@@ -23,14 +24,14 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     public static RigQuestion From(Request request, RigOptions options, OwnTackle? box = null)
     {
         var assumed = new List<string>();
-        T Or<T>(CommandOption<T> option, T otherwise, FormattableString named)
+        T Or<T>(CommandOption<T> option, T otherwise, Func<Showing, T, string> named)
         {
             if (request.TryGet(option, out var given))
             {
                 return given;
             }
 
-            assumed.Add(named.ToString(request.Show));
+            assumed.Add(named(request.Show, otherwise));
             return otherwise;
         }
 
@@ -40,20 +41,20 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
         var ask = new RigAsk
         {
             Species = species,
-            AlsoThere = [.. request.GetOr(options.AlsoThere, []).Where(other => other.Key != species.Key)],
-            Depth = Or(options.Depth, species.Depth.Usual, $"{species.Depth.Usual} of water"),
-            Mood = Or(options.Mood, Mood.Neutral, $"neutral mood"),
-            Size = Or(options.Size, FishSize.Typical, $"typical fish"),
+            AlsoThere = request.TryGet(options.AlsoThere, out var others) ? [.. others.Where(other => other.Key != species.Key)] : [],
+            Depth = Or(options.Depth, species.Depth.Usual, (show, usual) => $"{show.Depth(usual)} of water"),
+            Mood = Or(options.Mood, Mood.Neutral, (_, _) => "neutral mood"),
+            Size = Or(options.Size, FishSize.Typical, (_, _) => "typical fish"),
             Bait = request.GetOr(options.Bait, null!),
-            Place = Or(options.Place, Place.Open, $"open ice"),
+            Place = Or(options.Place, Place.Open, (_, _) => "open ice"),
             Air = request.TryGet(options.Air, out var air) ? air : null,
-            Water = Or(options.Water, UnderIce, $"{UnderIce} water"),
-            Current = Or(options.Current, Speed.Zero, $"no current"),
+            Water = Or(options.Water, UnderIce, (show, usual) => $"{show.Degrees(usual)} water"),
+            Current = Or(options.Current, Speed.Zero, (_, _) => "no current"),
             Rules = rules,
-            Without = request.GetOr(options.Without, new HashSet<string>()),
+            Without = request.GetOr(options.Without, Nothing),
             Hole = box?.Hole is { } drilled
-                ? Or(options.Hole, drilled, $"{drilled:gap} hole by your auger")
-                : Or(options.Hole, UsualHole, $"{UsualHole:gap} hole"),
+                ? Or(options.Hole, drilled, (show, wide) => $"{show.Gap(wide)} hole by your auger")
+                : Or(options.Hole, UsualHole, (show, wide) => $"{show.Gap(wide)} hole"),
             Mainline = reel,
             Tackle = reel is null || box is null ? box?.Tackle : box.Tackle with { Lines = [reel] },
             Presentation = request.GetOr(options.Presentation, null!),

@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Rigs;
 internal static class RigWords
 {
     /// <summary>The rig in six lines.</summary>
-    public static IEnumerable<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
+    public static List<string> LinesOf(RigAsk ask, Rig rig, Showing show) =>
     [
         $"Rod and line: {rig.Outfit.Name}; {LineOf(rig.Tied, show)}.{Better(ask, rig, show)}",
         $"Tie on: {TieOn(rig, show)}.",
@@ -34,9 +34,7 @@ internal static class RigWords
             return $"{main}, straight to the lure";
         }
 
-        var join = tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Swivel) is { } swivel
-            ? swivel.Name
-            : tied.Join!.Name;
+        var join = PieceOf(tied, HardwareKind.Swivel)?.Name ?? tied.Join!.Name;
         return $"{main}; {join}; {show.Gap(leader.Length)} of {show.Test(leader.Line.Test)} {leader.Line.Material.Name}";
     }
 
@@ -49,13 +47,30 @@ internal static class RigWords
     /// <summary>What to beware of with some rigs, each thing once, the rules of the water last.</summary>
     public static IReadOnlyList<string> CautionsOf(RigAsk ask, IReadOnlyList<Rig> rigs, Showing show)
     {
-        var cautions = rigs
-            .SelectMany(rig => rig.Cautions)
-            .Select(caution => (Text: caution.Text.ToString(show), caution.Trigger))
-            .DistinctBy(caution => caution.Text)
-            .Select(caution => $"{caution.Text} ({caution.Trigger.ToString(show)})")
-            .ToList();
-        var open = rigs.SelectMany(rig => rig.OpenRules).Distinct().ToList();
+        var cautions = new List<string>();
+        var texts = new List<string>();
+        var open = new List<string>();
+        foreach (var rig in rigs)
+        {
+            foreach (var caution in rig.Cautions)
+            {
+                var text = caution.Text.ToString(show);
+                if (!texts.Contains(text))
+                {
+                    texts.Add(text);
+                    cautions.Add($"{text} ({caution.Trigger.ToString(show)})");
+                }
+            }
+
+            foreach (var rule in rig.OpenRules)
+            {
+                if (!open.Contains(rule))
+                {
+                    open.Add(rule);
+                }
+            }
+        }
+
         if (open.Count > 0)
         {
             var trigger = ask.Rules is { } rules ? $"not filled in for {rules.Name}" : "no lake given";
@@ -66,7 +81,7 @@ internal static class RigWords
     }
 
     /// <summary>Capital letter first.</summary>
-    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    public static string Sentence(string words) => string.Concat([char.ToUpperInvariant(words[0])], words.AsSpan(1));
 
     /// <summary>A mood or a size as a word.</summary>
     public static string Word<T>(T value)
@@ -82,11 +97,24 @@ internal static class RigWords
         }
 
         var hook = rig.Presentation.Trebles > 0 ? $"size {rig.Hook} treble" : $"size {rig.Hook} hook";
-        var fixing = rig.Tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Snap) is { } snap
+        var fixing = PieceOf(rig.Tied, HardwareKind.Snap) is { } snap
             ? $"{rig.Tied.LureKnot.Name} to a {snap.Name}"
             : rig.Tied.LureKnot.Name;
         var metal = rig.Lure.IsPlainMetal ? $"{rig.Lure.Material.Name} " : "";
         return $"{show.Lure(rig.Lure.Weight)} {metal}{rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
+    }
+
+    private static Hardware? PieceOf(TiedRig tied, HardwareKind kind)
+    {
+        foreach (var piece in tied.Hardware)
+        {
+            if (piece.Kind == kind)
+            {
+                return piece;
+            }
+        }
+
+        return null;
     }
 
     // Of a box, what to buy next is said in a line of its own.
