@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Commands;
 /// <param name="info">The command.</param>
 /// <param name="values">The values by option name.</param>
 /// <param name="expansion">What a shorthand was read as; null when there was none.</param>
-public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDictionary<string, object> values, Expansion? expansion)
+public sealed class Request(CommandCall call, CommandInfo info, Dictionary<string, object> values, Expansion? expansion)
 {
     public string Id => call.Id;
 
@@ -34,8 +34,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
     public Expansion? Expansion => expansion;
 
     /// <summary>The options as they were written; the words of a shorthand have become options by now.</summary>
-    public IReadOnlyDictionary<string, string> Written { get; } =
-        call.Options.Where(option => option.Key != info.Shorthand?.Words.Name).ToDictionary();
+    public IReadOnlyDictionary<string, string> Written { get; } = info.Shorthand is { } shorthand && call.Options.ContainsKey(shorthand.Words.Name)
+        ? call.Options.Where(option => option.Key != shorthand.Words.Name).ToDictionary()
+        : call.Options;
 
     /// <summary>The whole command as a person would type it, without shorthand.</summary>
     public string Command => CommandLine.Write(info.Path, Written);
