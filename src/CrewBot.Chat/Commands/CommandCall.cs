@@ -1,3 +1,5 @@
+using System.Collections.ObjectModel;
+
 namespace CrewBot.Chat.Commands;
 
 /// <summary>A command as a platform delivers it, its options not yet read.</summary>
@@ -16,7 +18,7 @@ public sealed record CommandCall(
     public bool IsDirect { get; init; }
 
     /// <summary>Options that the circumstances give, such as the time of a message: they give way to what the person says.</summary>
-    public IReadOnlyDictionary<string, string> Given { get; init; } = new Dictionary<string, string>();
+    public IReadOnlyDictionary<string, string> Given { get; init; } = ReadOnlyDictionary<string, string>.Empty;
 
     /// <summary>Opens the files that the options name.</summary>
     public IGivenFiles Files { get; init; } = NoFiles.Instance;

@@ -29,8 +29,18 @@ public static class Quoting
     }
 
     /// <summary>Whether a text holds a character that a person can't have meant to send.</summary>
-    public static bool HoldsControl(string text) =>
-        text.Any(character => char.IsControl(character) && character is not ('\t' or '\n' or '\r'));
+    public static bool HoldsControl(string text)
+    {
+        foreach (var character in text)
+        {
+            if (char.IsControl(character) && character is not ('\t' or '\n' or '\r'))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool IsHarmless(string element) => element.EnumerateRunes().All(rune =>
         Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Surrogate

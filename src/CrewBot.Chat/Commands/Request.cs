@@ -8,7 +8,7 @@ namespace CrewBot.Chat.Commands;
 /// <param name="info">The command.</param>
 /// <param name="values">The values by option name.</param>
 /// <param name="expansion">What a shorthand was read as; null when there was none.</param>
-public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDictionary<string, object> values, Expansion? expansion)
+public sealed class Request(CommandCall call, CommandInfo info, Dictionary<string, object> values, Expansion? expansion)
 {
     public string Id => call.Id;
 
@@ -34,7 +34,9 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
     public Expansion? Expansion => expansion;
 
     /// <summary>The options as they were written; the words of a shorthand have become options by now.</summary>
-    public IReadOnlyDictionary<string, string> Written { get; } = Spelled(call.Options, info.Shorthand?.Words.Name);
+    public IReadOnlyDictionary<string, string> Written { get; } = info.Shorthand is { } shorthand && call.Options.ContainsKey(shorthand.Words.Name)
+        ? call.Options.Where(option => option.Key != shorthand.Words.Name).ToDictionary()
+        : call.Options;
 
     /// <summary>The whole command as a person would type it, without shorthand.</summary>
     public string Command => CommandLine.Write(info.Path, Written);
@@ -55,15 +57,4 @@ public sealed class Request(CommandCall call, CommandInfo info, IReadOnlyDiction
     }
 
     public T GetOr<T>(CommandOption<T> option, T otherwise) => TryGet(option, out var value) ? value : otherwise;
-
-    private static Dictionary<string, string> Spelled(IReadOnlyDictionary<string, string> options, string? shorthand)
-    {
-        var spelled = new Dictionary<string, string>(options);
-        if (shorthand is not null)
-        {
-            spelled.Remove(shorthand);
-        }
-
-        return spelled;
-    }
 }

@@ -7,13 +7,13 @@ namespace CrewBot.Chat.Commands;
 /// <param name="make">Makes it; pure.</param>
 internal sealed class WhenRead<T>(Func<IEnumerable<T>> make) : IReadOnlyList<T>
 {
-    private readonly Lazy<T[]> _made = new(() => [.. make()]);
+    private T[] Made => field ??= [.. make()];
 
-    public int Count => _made.Value.Length;
+    public int Count => Made.Length;
 
-    public T this[int index] => _made.Value[index];
+    public T this[int index] => Made[index];
 
-    public IEnumerator<T> GetEnumerator() => _made.Value.AsEnumerable().GetEnumerator();
+    public IEnumerator<T> GetEnumerator() => Made.AsEnumerable().GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

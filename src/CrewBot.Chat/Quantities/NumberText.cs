@@ -13,9 +13,9 @@ internal static partial class NumberText
     /// <returns>Null when it does not start with a number.</returns>
     public static (double Number, bool IsAmbiguous, string After)? Split(string text)
     {
-        if (WholeBeforeUnit(text) is var digits and > 0)
+        if (Plain(text) is { } plain)
         {
-            return (Parse(text[..digits]), false, text[digits..].TrimEnd());
+            return plain;
         }
 
         var match = Leading().Match(text);
@@ -48,11 +48,24 @@ internal static partial class NumberText
         return (sign * number, ambiguous, text[match.Length..].Trim());
     }
 
-    // "24ft", as most write it, needs no look at all the other ways.
-    private static int WholeBeforeUnit(string text)
+    // What most people write, "24ft" or "24 ft", needs no pattern: a few digits, and letters or nothing after them.
+    private static (double Number, bool IsAmbiguous, string After)? Plain(string text)
     {
-        var digits = text.AsSpan().IndexOfAnyExceptInRange('0', '9');
-        return digits is > 0 and <= MostDigits && char.IsAsciiLetter(text[digits]) ? digits : 0;
+        var end = 0;
+        while (end < text.Length && char.IsAsciiDigit(text[end]))
+        {
+            end++;
+        }
+
+        if (end is 0 or > MostDigits)
+        {
+            return null;
+        }
+
+        var after = text[end..].Trim();
+        return after.Length == 0 || char.IsAsciiLetter(after[0])
+            ? (double.Parse(text.AsSpan(0, end), NumberStyles.None, CultureInfo.InvariantCulture), false, after)
+            : null;
     }
 
     private static double Parse(string digits) => double.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);

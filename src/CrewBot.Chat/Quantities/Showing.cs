@@ -31,7 +31,11 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
     public string Gap(Length gap) => Pair(GapInInches(gap), GapInCentimetres(gap));
 
     /// <summary>A diameter: always in millimetres, as labels give it.</summary>
-    public static string Fine(Length diameter) => $"{diameter.Millimeters.ToString(diameter.Millimeters < 1 ? "0.00" : "0.0", CultureInfo.InvariantCulture)} mm";
+    public static string Fine(Length diameter)
+    {
+        var millimetres = diameter.Millimeters;
+        return $"{(millimetres < 1 ? NumberWriting.Hundredths(millimetres) : NumberWriting.Tenths(millimetres))} mm";
+    }
 
     /// <summary>The mass of a lure: "1/8 oz (3.5 g)".</summary>
     public string Lure(Mass mass) => Pair($"{Fraction(mass.Ounces)} oz", $"{Text(Significant(mass.Grams))} g");
@@ -106,15 +110,15 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     private static string GapInInches(Length gap) => gap.Inches switch
     {
-        < 0.995 => $"{Fraction(gap.Inches)} in",
-        < 36 => $"{Text(Round(gap.Inches, gap.Inches < 10 ? 1 : 0))} in",
+        < 0.995 and var inches => $"{Fraction(inches)} in",
+        < 36 and var inches => $"{Text(Round(inches, inches < 10 ? 1 : 0))} in",
         _ => $"{Text(Round(gap.Feet, 1))} ft",
     };
 
     private static string GapInCentimetres(Length gap) => gap.Centimeters switch
     {
         < 1 => $"{Text(Round(gap.Millimeters, 0))} mm",
-        < 91 => $"{Text(Round(gap.Centimeters, 0))} cm",
+        < 91 and var centimetres => $"{Text(Round(centimetres, 0))} cm",
         _ => $"{Text(Round(gap.Meters, 1))} m",
     };
 
@@ -129,7 +133,7 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
         var parts = Math.Round(1 / ounces);
         if (ounces < 0.3 && parts <= 128 && Math.Abs((1 / ounces) - parts) < 0.01 * parts)
         {
-            return $"1/{parts:0}";
+            return $"1/{Text(parts)}";
         }
 
         var sixtyFourths = (int)Math.Round(ounces * 64);
@@ -156,12 +160,9 @@ public sealed class Showing : IFormatProvider, ICustomFormatter
 
     private static string Hundreds(double number) => Text(100 * Round(number / 100, 0));
 
-    private static string Tenth(double number) => number.ToString("0.0", CultureInfo.InvariantCulture);
+    private static string Tenth(double number) => NumberWriting.Tenths(number);
 
-    // Most are whole, and whole numbers are written quicker.
-    private static string Text(double number) => number == (int)number
-        ? ((int)number).ToString(CultureInfo.InvariantCulture)
-        : number.ToString(CultureInfo.InvariantCulture);
+    private static string Text(double number) => NumberWriting.Shortest(number);
 
     private static double Round(double number, int places) =>
         Math.Round(number, places, MidpointRounding.AwayFromZero) + 0.0; // no negative zero

@@ -87,7 +87,7 @@ public sealed class PlanRig(
     private List<ReplyAction> Actions(Request request, RigQuestion question, Rig rig)
     {
         var actions = new List<ReplyAction>();
-        void Offer(string label, string path, params (CommandOption Option, string? Text)[] changes) =>
+        void Offer(string label, string path, params ReadOnlySpan<(CommandOption Option, string? Text)> changes) =>
             actions.Add(new(label, ActionKind.Run, path, Changed(request, changes)));
 
         var step = question.Ask.Step;
@@ -126,9 +126,9 @@ public sealed class PlanRig(
     private string JoinedTo(Request request, string more) =>
         request.Written.TryGetValue(options.Without.Name, out var already) ? $"{already}, {more}" : more;
 
-    private static Dictionary<string, string> Changed(Request request, params (CommandOption Option, string? Text)[] changes)
+    private static Dictionary<string, string> Changed(Request request, ReadOnlySpan<(CommandOption Option, string? Text)> changes)
     {
-        var written = request.Written.ToDictionary();
+        var written = new Dictionary<string, string>(request.Written);
         foreach (var (option, text) in changes)
         {
             written.Remove(option.Name);

@@ -15,6 +15,7 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
 {
     private static readonly Temperature UnderIce = Temperature.FromDegreesCelsius(4);
     private static readonly Length UsualHole = Length.FromInches(8);
+    private static readonly IReadOnlySet<string> Nothing = new HashSet<string>();
 
     /// <summary>Reads the planning options of a request.</summary>
     /// <param name="request">The request.</param>
@@ -23,15 +24,15 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
     public static RigQuestion From(Request request, RigOptions options, OwnTackle? box = null)
     {
         var assumed = new List<string>();
-        T Or<T>(CommandOption<T> option, T usual, Func<T, Showing, string> named)
+        T Or<T>(CommandOption<T> option, T otherwise, Func<Showing, T, string> named)
         {
             if (request.TryGet(option, out var given))
             {
                 return given;
             }
 
-            assumed.Add(named(usual, request.Show));
-            return usual;
+            assumed.Add(named(request.Show, otherwise));
+            return otherwise;
         }
 
         var species = request.Get(options.Species);
@@ -40,20 +41,20 @@ internal sealed record RigQuestion(RigAsk Ask, int Lines, IReadOnlyList<string> 
         var ask = new RigAsk
         {
             Species = species,
-            AlsoThere = [.. request.GetOr(options.AlsoThere, []).Where(other => other.Key != species.Key)],
-            Depth = Or(options.Depth, species.Depth.Usual, static (depth, show) => $"{show.Depth(depth)} of water"),
-            Mood = Or(options.Mood, Mood.Neutral, static (_, _) => "neutral mood"),
-            Size = Or(options.Size, FishSize.Typical, static (_, _) => "typical fish"),
+            AlsoThere = request.TryGet(options.AlsoThere, out var others) ? [.. others.Where(other => other.Key != species.Key)] : [],
+            Depth = Or(options.Depth, species.Depth.Usual, (show, usual) => $"{show.Depth(usual)} of water"),
+            Mood = Or(options.Mood, Mood.Neutral, (_, _) => "neutral mood"),
+            Size = Or(options.Size, FishSize.Typical, (_, _) => "typical fish"),
             Bait = request.GetOr(options.Bait, null!),
-            Place = Or(options.Place, Place.Open, static (_, _) => "open ice"),
+            Place = Or(options.Place, Place.Open, (_, _) => "open ice"),
             Air = request.TryGet(options.Air, out var air) ? air : null,
-            Water = Or(options.Water, UnderIce, static (water, show) => $"{show.Degrees(water)} water"),
-            Current = Or(options.Current, Speed.Zero, static (_, _) => "no current"),
+            Water = Or(options.Water, UnderIce, (show, usual) => $"{show.Degrees(usual)} water"),
+            Current = Or(options.Current, Speed.Zero, (_, _) => "no current"),
             Rules = rules,
-            Without = request.GetOr(options.Without, new HashSet<string>()),
+            Without = request.GetOr(options.Without, Nothing),
             Hole = box?.Hole is { } drilled
-                ? Or(options.Hole, drilled, static (hole, show) => $"{show.Gap(hole)} hole by your auger")
-                : Or(options.Hole, UsualHole, static (hole, show) => $"{show.Gap(hole)} hole"),
+                ? Or(options.Hole, drilled, (show, wide) => $"{show.Gap(wide)} hole by your auger")
+                : Or(options.Hole, UsualHole, (show, wide) => $"{show.Gap(wide)} hole"),
             Mainline = reel,
             Tackle = reel is null || box is null ? box?.Tackle : box.Tackle with { Lines = [reel] },
             Presentation = request.GetOr(options.Presentation, null!),

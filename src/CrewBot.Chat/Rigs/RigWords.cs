@@ -34,9 +34,7 @@ internal static class RigWords
             return $"{main}, straight to the lure";
         }
 
-        var join = tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Swivel) is { } swivel
-            ? swivel.Name
-            : tied.Join!.Name;
+        var join = PieceOf(tied, HardwareKind.Swivel)?.Name ?? tied.Join!.Name;
         return $"{main}; {join}; {show.Gap(leader.Length)} of {show.Test(leader.Line.Test)} {leader.Line.Material.Name}";
     }
 
@@ -50,15 +48,16 @@ internal static class RigWords
     public static IReadOnlyList<string> CautionsOf(RigAsk ask, IReadOnlyList<Rig> rigs, Showing show)
     {
         var cautions = new List<string>();
-        var said = new HashSet<string>();
+        var texts = new List<string>();
         var open = new List<string>();
         foreach (var rig in rigs)
         {
             foreach (var caution in rig.Cautions)
             {
                 var text = caution.Text.ToString(show);
-                if (said.Add(text))
+                if (!texts.Contains(text))
                 {
+                    texts.Add(text);
                     cautions.Add($"{text} ({caution.Trigger.ToString(show)})");
                 }
             }
@@ -82,7 +81,7 @@ internal static class RigWords
     }
 
     /// <summary>Capital letter first.</summary>
-    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    public static string Sentence(string words) => string.Concat([char.ToUpperInvariant(words[0])], words.AsSpan(1));
 
     /// <summary>A mood or a size as a word.</summary>
     public static string Word<T>(T value)
@@ -98,11 +97,24 @@ internal static class RigWords
         }
 
         var hook = rig.Presentation.Trebles > 0 ? $"size {rig.Hook} treble" : $"size {rig.Hook} hook";
-        var fixing = rig.Tied.Hardware.FirstOrDefault(piece => piece.Kind == HardwareKind.Snap) is { } snap
+        var fixing = PieceOf(rig.Tied, HardwareKind.Snap) is { } snap
             ? $"{rig.Tied.LureKnot.Name} to a {snap.Name}"
             : rig.Tied.LureKnot.Name;
         var metal = rig.Lure.IsPlainMetal ? $"{rig.Lure.Material.Name} " : "";
         return $"{show.Lure(rig.Lure.Weight)} {metal}{rig.Presentation.Body}, {hook}, {fixing}; {rig.Bait?.Name ?? "no bait"}";
+    }
+
+    private static Hardware? PieceOf(TiedRig tied, HardwareKind kind)
+    {
+        foreach (var piece in tied.Hardware)
+        {
+            if (piece.Kind == kind)
+            {
+                return piece;
+            }
+        }
+
+        return null;
     }
 
     // Of a box, what to buy next is said in a line of its own.

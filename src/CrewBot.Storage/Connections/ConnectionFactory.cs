@@ -50,13 +50,28 @@ internal sealed class ConnectionFactory
     }
 
     /// <summary>Takes a connection that reads, one that was given back where there is one: a writer never makes it wait.</summary>
-    public async Task<PreparedConnection> TakeForReadingAsync(CancellationToken cancellationToken)
-    {
-        if (_reading.TryTake(out var open))
-        {
-            return open;
-        }
+    public ValueTask<PreparedConnection> TakeForReadingAsync(CancellationToken cancellationToken) =>
+        _reading.TryTake(out var open) ? new(open) : OpenForReadingAsync(cancellationToken);
 
+    /// <summary>Gives back a connection that reads, outside any transaction.</summary>
+    public Task GiveBackAsync(PreparedConnection connection)
+    {
+        _reading.Add(connection);
+        return Volatile.Read(ref _isClosed) ? CloseAsync() : Task.CompletedTask;
+    }
+
+    /// <summary>Closes the connections that wait to read, so that the file can be replaced.</summary>
+    public async Task CloseAsync()
+    {
+        Volatile.Write(ref _isClosed, true);
+        while (_reading.TryTake(out var connection))
+        {
+            await connection.DisposeAsync();
+        }
+    }
+
+    private async ValueTask<PreparedConnection> OpenForReadingAsync(CancellationToken cancellationToken)
+    {
         var connection = new SqliteConnection(_string);
         try
         {
@@ -69,26 +84,6 @@ internal sealed class ConnectionFactory
         {
             await connection.DisposeAsync();
             throw;
-        }
-    }
-
-    /// <summary>Gives back a connection that reads, outside any transaction.</summary>
-    public async Task GiveBackAsync(PreparedConnection connection)
-    {
-        _reading.Add(connection);
-        if (Volatile.Read(ref _isClosed))
-        {
-            await CloseAsync();
-        }
-    }
-
-    /// <summary>Closes the connections that wait to read, so that the file can be replaced.</summary>
-    public async Task CloseAsync()
-    {
-        Volatile.Write(ref _isClosed, true);
-        while (_reading.TryTake(out var connection))
-        {
-            await connection.DisposeAsync();
         }
     }
 

@@ -82,24 +82,9 @@ public sealed class Database : IAsyncDisposable
     /// <exception cref="StorageException">The file can't be read.</exception>
     public Task<T> RecallAsync<T>(string crew, string subject, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken)
         where T : class => OverAsync(
-        async connection =>
-        {
-            if (connection.Recollections.Find(crew, subject) is T known)
-            {
-                return known;
-            }
-
-            CrewSession? session = null;
-            var read = await connection.ViewAsync(view =>
-            {
-                // Asked again in the view: what is kept is of the version that it is kept for.
-                view.Recollections.Find(crew, subject);
-                return ask(session = new CrewSession(view, _crews.Find(view, crew), cancellationToken));
-            });
-            connection.Recollections.Keep(crew, subject, read);
-            session!.Finish();
-            return read;
-        },
+        connection => connection.Recollections.Find(crew, subject) is T known
+            ? Task.FromResult(known)
+            : ReadToKeepAsync(connection, crew, subject, ask, cancellationToken),
         cancellationToken);
 
     /// <summary>
@@ -203,6 +188,22 @@ public sealed class Database : IAsyncDisposable
 
     private Task<T> ReadAsync<T>(Func<PreparedConnection, Task<T>> ask, CancellationToken cancellationToken) =>
         OverAsync(connection => connection.ViewAsync(ask), cancellationToken);
+
+    private async Task<T> ReadToKeepAsync<T>(
+        PreparedConnection connection, string crew, string subject, Func<CrewSession, Task<T>> ask, CancellationToken cancellationToken)
+        where T : class
+    {
+        CrewSession? session = null;
+        var read = await connection.ViewAsync(view =>
+        {
+            // Asked again in the view: what is kept is of the version that it is kept for.
+            view.Recollections.Find(crew, subject);
+            return ask(session = new CrewSession(view, _crews.Find(view, crew), cancellationToken));
+        });
+        connection.Recollections.Keep(crew, subject, read);
+        session!.Finish();
+        return read;
+    }
 
     private async Task<T> OverAsync<T>(Func<PreparedConnection, Task<T>> act, CancellationToken cancellationToken)
     {

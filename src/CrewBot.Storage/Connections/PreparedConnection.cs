@@ -18,7 +18,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
     private Recollections? _recollections;
 
     /// <summary>What was read over it before and is still true.</summary>
-    public Recollections Recollections => _recollections ??= new Recollections(this);
+    public Recollections Recollections => _recollections ??= new Recollections(connection);
 
     /// <summary>Whether a transaction is open.</summary>
     public bool IsInTransaction => raw.sqlite3_get_autocommit(connection.Handle) == 0;
@@ -99,6 +99,7 @@ internal sealed class PreparedConnection(SqliteConnection connection) : IAsyncDi
 
     public ValueTask DisposeAsync()
     {
+        _recollections?.Dispose();
         foreach (var prepared in _statements.Values)
         {
             prepared.Statement.Dispose();
