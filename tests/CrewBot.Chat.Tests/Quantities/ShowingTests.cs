@@ -1,3 +1,4 @@
+using System.Globalization;
 using CrewBot.Chat.Commands;
 using CrewBot.Chat.Quantities;
 using CsCheck;
@@ -10,6 +11,13 @@ public sealed class ShowingTests
     private static readonly Showing Customary = Showing.In(CrewUnits.Customary);
     private static readonly Showing Metric = Showing.In(CrewUnits.Metric);
 
+    // Those that nobody has thought of, and those with few decimals: halves, and what is next to one.
+    private static readonly Gen<double> AnyNumber = Gen.OneOf(
+        Gen.Double[1e-4, 2e6],
+        Gen.Select(Gen.Int[1, 20_000], Gen.Int[0, 3], static (whole, decimals) => whole / Math.Pow(10, decimals)),
+        Gen.Int[1, 40_000].Select(static halves => halves * 0.05),
+        Gen.Int[1, 40_000].Select(static halves => Math.BitDecrement(halves * 0.005)));
+
     [Theory]
     [InlineData(7.3152, "24 ft (7.3 m)", "7.3 m (24 ft)")]
     [InlineData(0.3048, "1 ft (0.3 m)", "0.3 m (1 ft)")]
@@ -19,6 +27,32 @@ public sealed class ShowingTests
         Assert.Equal(customary, Customary.Depth(Length.FromMeters(metres)));
         Assert.Equal(metric, Metric.Depth(Length.FromMeters(metres)));
     }
+
+    // Small numbers are put together from whole ones: the runtime's own way says what must come out, halves and all.
+    [Fact]
+    public void Pull_AnyForce_IsWrittenAsTheRuntimeWritesATenth() => AnyNumber.Sample(kilograms =>
+    {
+        var pull = Force.FromKilogramsForce(kilograms);
+        var (metric, customary) = (pull.KilogramsForce.ToString("0.0", CultureInfo.InvariantCulture), pull.PoundsForce.ToString("0.0", CultureInfo.InvariantCulture));
+        Assert.Equal($"{metric} kg ({customary} lb)", Metric.Pull(pull));
+    });
+
+    [Fact]
+    public void Fine_AnyDiameter_IsWrittenAsTheRuntimeWritesIt() => AnyNumber.Sample(millimetres =>
+    {
+        var diameter = Length.FromMillimeters(millimetres);
+        var format = diameter.Millimeters < 1 ? "0.00" : "0.0";
+        Assert.Equal($"{diameter.Millimeters.ToString(format, CultureInfo.InvariantCulture)} mm", Showing.Fine(diameter));
+    });
+
+    [Fact]
+    public void Depth_AnyDepth_IsWrittenAsTheRuntimeWritesIt() => AnyNumber.Sample(metres =>
+    {
+        static double Tenth(double number) => Math.Round(number, 1, MidpointRounding.AwayFromZero);
+        var depth = Length.FromMeters(metres);
+        Assert.Equal(
+            string.Create(CultureInfo.InvariantCulture, $"{Tenth(depth.Meters)} m ({Tenth(depth.Feet)} ft)"), Metric.Depth(depth));
+    });
 
     [Theory]
     [InlineData(0.125, "1/8 oz (3.5 g)")]
