@@ -36,50 +36,24 @@ public sealed class CrewBook : IAsyncDisposable
     public bool HasPlace => _path is not null;
 
     /// <summary>The caller with what the crew and the person have set. Without a database, as the platform gave them.</summary>
-    public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken)
-    {
-        if (caller.Crew is not { } crew || HoldsNothing)
-        {
-            return caller;
-        }
-
-        try
-        {
-            var database = await OpenAsync(cancellationToken);
-            var settings = await database.RecallAsync(crew, caller.Member, session => SettingsOfAsync(caller, session), cancellationToken);
-            return settings.Give(caller);
-        }
-        catch (StorageException)
-        {
-            // What needs no database works on; what needs it will say why it can't.
-            return caller;
-        }
-    }
+    public async Task<Caller> WithSettingsAsync(Caller caller, CancellationToken cancellationToken) => await FindAsync(
+        caller,
+        default,
+        (crew, database) => database.RecallAsync(crew, caller.Member, session => SettingsOfAsync(caller, session), cancellationToken),
+        cancellationToken) is { } settings ? settings.Give(caller) : caller;
 
     /// <summary>
     /// The caller with what the crew and the person have set, and the first answer to a call that has changed something already:
     /// what every change asks before anything else, asked in one go.
     /// </summary>
-    public async Task<(Caller Caller, Reply? First)> WithFirstAnswerAsync(CommandCall call, CancellationToken cancellationToken)
-    {
-        if (call.Caller.Crew is not { } crew || HoldsNothing)
-        {
-            return (call.Caller, null);
-        }
-
-        try
-        {
-            var database = await OpenAsync(cancellationToken);
-            return await database.GlanceAsync(
-                crew,
-                async session => ((await SettingsOfAsync(call.Caller, session)).Give(call.Caller), await FirstAnswerAsync(call.Id, session)),
-                cancellationToken);
-        }
-        catch (StorageException)
-        {
-            return (call.Caller, null);
-        }
-    }
+    public Task<(Caller Caller, Reply? First)> WithFirstAnswerAsync(CommandCall call, CancellationToken cancellationToken) => FindAsync(
+        call.Caller,
+        (call.Caller, default(Reply)),
+        (crew, database) => database.GlanceAsync(
+            crew,
+            async session => ((await SettingsOfAsync(call.Caller, session)).Give(call.Caller), await FirstAnswerAsync(call.Id, session)),
+            cancellationToken),
+        cancellationToken);
 
     /// <summary>The caller with what is in their box and whom the crew shares with as well, to suggest it.</summary>
     public async Task<Caller> WithSuggestionsAsync(Caller caller, CancellationToken cancellationToken)
@@ -228,6 +202,25 @@ public sealed class CrewBook : IAsyncDisposable
         finally
         {
             _opening.Release();
+        }
+    }
+
+    private async Task<T?> FindAsync<T>(
+        Caller caller, T? otherwise, Func<string, Database, Task<T>> find, CancellationToken cancellationToken)
+    {
+        if (caller.Crew is not { } crew || HoldsNothing)
+        {
+            return otherwise;
+        }
+
+        try
+        {
+            return await find(crew, await OpenAsync(cancellationToken));
+        }
+        catch (StorageException)
+        {
+            // What needs no database works on; what needs it will say why it can't.
+            return otherwise;
         }
     }
 

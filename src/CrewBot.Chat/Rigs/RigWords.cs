@@ -81,7 +81,7 @@ internal static class RigWords
     }
 
     /// <summary>Capital letter first.</summary>
-    public static string Sentence(string words) => string.Concat([char.ToUpperInvariant(words[0])], words.AsSpan(1));
+    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     /// <summary>A mood or a size as a word.</summary>
     public static string Word<T>(T value)

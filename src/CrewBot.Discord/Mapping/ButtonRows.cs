@@ -77,26 +77,13 @@ internal sealed class ButtonRows(PressCodec codec)
         {
             // Two with one id would cost the whole message.
             var press = new Press(KindOf(action.Kind), action.Path, action.Options) { Fields = action.Fields };
-            if (codec.Write(press) is { } id && !Holds(offered, id))
+            if (codec.Write(press) is { } id && !offered.Exists(other => other.Id == id))
             {
                 offered.Add((action, id));
             }
         }
 
         return offered;
-    }
-
-    private static bool Holds(List<(ReplyAction Action, string Id)> offered, string id)
-    {
-        foreach (var other in offered)
-        {
-            if (other.Id == id)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 
     private static bool IsStep(ReplyAction action) => action.Kind is ActionKind.Run or ActionKind.Form;

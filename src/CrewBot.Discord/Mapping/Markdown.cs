@@ -40,19 +40,6 @@ internal static class Markdown
         return false;
     }
 
-    private static bool IsHidden(char character)
-    {
-        foreach (var (first, last) in Hidden)
-        {
-            if (first <= character && character <= last)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     private static string EscapeEach(string text)
     {
         var shown = new StringBuilder(text.Length + 8);
@@ -60,7 +47,7 @@ internal static class Markdown
         var digits = false; // since the line's start: "1." would begin a list
         foreach (var character in text)
         {
-            if (IsHidden(character))
+            if (HidesAny([character]))
             {
                 continue;
             }
