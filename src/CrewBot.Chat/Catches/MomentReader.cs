@@ -5,7 +5,7 @@ using CrewBot.Chat.Quantities;
 
 namespace CrewBot.Chat.Catches;
 
-/// <summary>Reads "10 min ago", "half an hour ago", "14:20", "4pm", "noon", "yesterday at 16:05", "2027-01-16 14:20".</summary>
+/// <summary>Reads "10 min ago", "half an hour ago", "14:20", "4pm", "noon", "this morning 9:30", "yesterday at 16:05", "2027-01-16 14:20".</summary>
 public sealed partial class MomentReader : OptionReader<Moment>
 {
     // What a message's own time is given as.
@@ -19,7 +19,7 @@ public sealed partial class MomentReader : OptionReader<Moment>
     public override Reading<Moment> Read(string text, CrewUnits units)
     {
         var said = string.Join(' ', text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        return (ReadAgo(said) ?? ReadClock(said) ?? ReadInstant(said)) is { } moment
+        return (ReadAgo(said) ?? ReadClock(said) ?? DayPart.Read(said) ?? ReadInstant(said)) is { } moment
             ? moment
             : new Misread($"can't read {Quoting.Quote(text)}. Give {Accepts}.");
     }

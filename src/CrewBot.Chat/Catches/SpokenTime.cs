@@ -7,8 +7,8 @@ namespace CrewBot.Chat.Catches;
 /// <summary>Hears when something was in a row of words: "10 min ago", "yesterday 4pm", and "last night", which no clock can tell.</summary>
 internal static partial class SpokenTime
 {
-    // "half an hour ago", "yesterday at 4 pm"
-    private const int LongestRead = 4;
+    // "half an hour ago", "at 4 pm yesterday afternoon"
+    private const int LongestRead = 5;
 
     // "a good couple of hours ago"
     private const int LongestAgo = 6;

@@ -30,17 +30,19 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
     {
         var waters = new WaterRepository(session);
         var water = request.Get(options.Water).Name;
-        var drafted = new IceDraft(options, request).New(member.Id, await waters.FindAsync(water) ?? await waters.AddAsync(water));
+        var waterId = await waters.FindAsync(water) ?? await waters.AddAsync(water);
+        var drafted = new IceDraft(options, request).New(member.Id, waterId);
         if (drafted.Fault is { } fault)
         {
             return new Misread(fault);
         }
 
+        var meant = await SpotOffer.SlipAsync(session, waterId, drafted.Value!.Spot);
         var reports = new IceReportRepository(session);
-        var filed = (await reports.FindAsync(await reports.AddAsync(drafted.Value!)))!;
+        var filed = (await reports.FindAsync(await reports.AddAsync(drafted.Value)))!;
         var told = await new IceRelay(session, request, water).TellAsync(filed);
         await trips.IceChangedAsync(request, session, filed.Entry.WaterId);
-        return new ToldIce(filed, water, told);
+        return new ToldIce(filed, water, told, meant);
     }
 
     private async Task<Reply> AnswerAsync(Request request, CrewSession session, CrewMember member)
@@ -51,8 +53,11 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
 
     private static Reply AnswerOf(Request request, ToldIce ice)
     {
-        var (filed, water, told) = ice;
+        var (filed, water, told, meant) = ice;
         var report = filed.ToReport();
+        var slip = meant is null ? null : new ReplyAction(
+            $"Meant {meant}", ActionKind.Run, "ice correct",
+            new Dictionary<string, string> { ["report"] = $"{filed.Number}", ["spot"] = meant, ["reason"] = "misspelt" });
         string?[] lines =
         [
             $"{IceSheet.Found(filed, water, request.Units)}.",
@@ -61,6 +66,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
             $"By {IceSheet.Source(filed)}; {IceSheet.Age(filed, request.At)}.",
             report.IsBadNews ? "It stands as bad news there until a steward closes it with a new measurement." : null,
             report.Holes.Count == 0 ? null : IceSheet.WhyNoFigure(filed, water),
+            slip is null ? null : $"{Quoting.Quote(filed.Entry.Spot!)} is a new spot on {water}. If you meant {meant}: {CommandLine.Write(slip.Path, slip.Options)}",
             told > 0 ? $"Told to {Counted.Of(told, "channel")}." : "No channel follows this water yet: /ice follow.",
             .. Understanding.Of(request, []),
         ];
@@ -75,7 +81,7 @@ public sealed class ReportIce(IceOptions options, IceShorthand shorthand, CrewBo
             ],
             Cautions = IceCautions.Of(report.IsBadNews),
             Reasons = ["White ice, and ice that nobody named, counts by half (US Army TM 5-852-1 and Minnesota DNR, undated). Grey, candled, slushy, layered or refrozen ice counts as none."],
-            Actions = ReplyAction.WhyAndShare(request),
+            Actions = [.. slip is null ? (ReplyAction[])[] : [slip], .. ReplyAction.WhyAndShare(request)],
         };
     }
 }

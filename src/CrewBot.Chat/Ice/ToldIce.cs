@@ -6,4 +6,5 @@ namespace CrewBot.Chat.Ice;
 /// <param name="Filed">The report.</param>
 /// <param name="Water">The water's name.</param>
 /// <param name="Channels">How many channels are told of it.</param>
-internal sealed record ToldIce(FiledIce Filed, string Water, int Channels);
+/// <param name="Meant">The spot that its own may be a slip for; null where none is near.</param>
+internal sealed record ToldIce(FiledIce Filed, string Water, int Channels, string? Meant);

@@ -176,7 +176,7 @@ public sealed class LogCatchTests : IAsyncDisposable
     [InlineData("log walleye 20in yesterday", "when: can't read 'yesterday'. Give 10 min ago, 14:20, yesterday 16:05")]
     [InlineData("log walleye 20in this morning", "when: can't read 'this morning'.")]
     [InlineData("log walleye last night 20in", "when: can't read 'last night'.")]
-    [InlineData("log walleye 20in last night at 11pm", "when: can't read 'last night at 11pm'.")]
+    [InlineData("log walleye 20in last night at 1am", "when: can't read 'last night at 1am'.")]
     [InlineData("log walleye 20in saturday 4 pm", "when: can't read 'saturday 4 pm'.")]
     [InlineData("log walleye 20in a couple of days ago", "when: can't read 'a couple of days ago'.")]
     [InlineData("log a walleye a while ago", "when: can't read 'a while ago'.")]
@@ -190,6 +190,10 @@ public sealed class LogCatchTests : IAsyncDisposable
         Assert.DoesNotContain('\n', reply.Problem!);
         Assert.NotNull((await _room.SayAsync("catch list")).Problem);
     }
+
+    [Fact]
+    public async Task Log_PartOfTheDayWithItsClock_IsWhenItWasCaught() =>
+        Assert.Contains("when last night at 11pm", string.Join('\n', (await _room.SayAsync("log walleye 20in last night at 11pm")).Lines), StringComparison.Ordinal);
 
     [Fact]
     public async Task Log_DoubtfulButConfirmed_IsStored() =>

@@ -42,7 +42,30 @@ public sealed class MomentTests
         Assert.Equal(new TimeOnly(hour, minute), TimeOnly.FromDateTime(new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.Utc).UtcDateTime));
 
     [Theory]
+    [InlineData("this morning 9:30", "2027-01-16 09:30")]
+    [InlineData("9:30 this morning", "2027-01-16 09:30")]
+    [InlineData("at 7 this morning", "2027-01-16 07:00")]
+    [InlineData("12:30 this morning", "2027-01-16 00:30")]
+    [InlineData("This Afternoon at 2:15", "2027-01-16 14:15")]
+    [InlineData("noon this afternoon", "2027-01-16 12:00")]
+    [InlineData("4 pm this evening", "2027-01-16 16:00")]
+    [InlineData("tonight 19:30", "2027-01-16 19:30")]
+    [InlineData("yesterday morning 6:45", "2027-01-15 06:45")]
+    [InlineData("at 4 pm yesterday afternoon", "2027-01-15 16:00")]
+    [InlineData("last night at 10", "2027-01-15 22:00")]
+    [InlineData("tomorrow morning at 7", "2027-01-17 07:00")]
+    public void Read_PartOfDay_TellsWhichHalfAClockMeans(string text, string meant) =>
+        Assert.Equal(meant, new MomentReader().Read(text, CrewUnits.Customary).Value!.From(Now, TimeZoneInfo.CreateCustomTimeZone("here", Now.Offset, null, null))
+            .ToString("yyyy-MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture));
+
+    [Theory]
     [InlineData("7")]
+    [InlineData("this morning")]
+    [InlineData("this morning 9:30 pm")]
+    [InlineData("8 this morning")]
+    [InlineData("this afternoon at 8")]
+    [InlineData("last night 1:30")]
+    [InlineData("this morning 9:30 this morning")]
     [InlineData("13pm")]
     [InlineData("am")]
     [InlineData("yesterday pm")]
