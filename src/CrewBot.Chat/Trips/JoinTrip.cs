@@ -63,7 +63,7 @@ public sealed class JoinTrip(TripOptions options, TripDesk desk) : ICommandHandl
         var children = request.GetOr(TripOptions.Children, before.Children);
         return before with
         {
-            Answer = request.Get(options.Answer),
+            Answer = request.GetOr(options.Answer, TripAnswer.In),
             People = request.GetOr(TripOptions.Party, Math.Max(before.People, children + 1)),
             Children = children,
             Smokes = request.TryGet(options.Smoke, out var smokes) ? smokes : before.Smokes,

@@ -43,8 +43,8 @@ public sealed class TripOptions(TradeKnowledge knowledge)
     public CommandOption<int> Trip { get; } = CommandOption.Optional(
         "trip", "The trip's number, if not the next one", new WholeNumberReader(1, int.MaxValue));
 
-    public CommandOption<TripAnswer> Answer { get; } = CommandOption.Required(
-        "answer", "Whether you come", new ChoiceReader<TripAnswer>(
+    public CommandOption<TripAnswer> Answer { get; } = CommandOption.Optional(
+        "answer", "Whether you come; in, if left out", new ChoiceReader<TripAnswer>(
             [("in", TripAnswer.In), ("maybe", TripAnswer.Maybe), ("out", TripAnswer.Out)], [("yes", TripAnswer.In), ("no", TripAnswer.Out)]));
 
     public static CommandOption<int> Party { get; } = CommandOption.Optional(

@@ -16,6 +16,18 @@ public sealed class TripPartyTests : IAsyncDisposable
         Assert.Equal("Ana is on the ice, back by 16:00", (await _room.SayAsync("trip out")).Headline);
     }
 
+    [Theory]
+    [InlineData("/trip join")]
+    [InlineData("/trip join party:1")]
+    public async Task Join_WithoutAnAnswer_IsIn(string line)
+    {
+        await _room.PlanTripAsync();
+
+        Assert.Contains("In: 2 people: Ana, Bo.", (await _room.SayAsync(line, "Bo")).Lines);
+        await _room.SayAsync("trip join answer:out", "Bo");
+        Assert.Contains("In: 2 people: Ana, Bo.", (await _room.SayAsync(line, "Bo")).Lines);
+    }
+
     [Fact]
     public async Task Back_WithLinesLeftDown_ClosesThem()
     {
