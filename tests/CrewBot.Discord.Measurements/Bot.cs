@@ -42,12 +42,12 @@ internal sealed class Bot : IAsyncDisposable
     }
 
     /// <summary>Starts it.</summary>
-    /// <param name="program">Below this program's own folder.</param>
-    /// <param name="database">The file it works on; null for what needs none.</param>
-    public static async Task<Bot> StartAsync(string program, string? database = null)
+    /// <param name="program">What is run.</param>
+    /// <param name="database">The file that CrewBot works on; the others need none.</param>
+    public static async Task<Bot> StartAsync(MeasuredProgram program, string? database = null)
     {
-        var server = await StandInServer.StartAsync();
-        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, program))
+        var server = await StandInServer.StartAsync(new StandInSettings { TurnsNamelessAway = false });
+        var start = new ProcessStartInfo(program.File, program.Arguments)
         {
             RedirectStandardInput = true,
             RedirectStandardError = true,

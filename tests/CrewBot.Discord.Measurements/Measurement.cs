@@ -7,17 +7,27 @@ namespace CrewBot.Discord.Measurements;
 internal static class Measurement
 {
     private static readonly CancellationToken Never = CancellationToken.None;
+    private static readonly MeasuredProgram[] Own = [MeasuredProgram.Echo, MeasuredProgram.CrewBot];
 
     /// <summary>Every figure.</summary>
-    public static Task RunAsync(int rounds, int memoryInteractions) => InTurnAsync(rounds, async (load, print, isEcho, round) =>
+    public static Task RunAsync(int rounds, int memoryInteractions) => InTurnAsync(rounds, Own, async (load, print, program, round) =>
     {
         await MeasurePaceAsync(load, print);
-        await MeasureMemoryAsync(load, print, !isEcho && round == rounds ? memoryInteractions : memoryInteractions / 10);
+        await MeasureMemoryAsync(load, print, program == MeasuredProgram.CrewBot && round == rounds ? memoryInteractions : memoryInteractions / 10);
         await MeasureFaultsAsync(load, print);
     });
 
-    /// <summary>How fast, and for how much of the processor.</summary>
-    public static Task PaceAsync(int rounds) => InTurnAsync(rounds, static (load, print, _, _) => MeasurePaceAsync(load, print));
+    /// <summary>How fast, and for how much of the processor; where a standard client is installed, beside that too.</summary>
+    public static Task PaceAsync(int rounds)
+    {
+        if (!MeasuredProgram.HasLibrary)
+        {
+            Console.WriteLine("library: left out; npm ci in tests/interop installs it");
+        }
+
+        return InTurnAsync(
+            rounds, MeasuredProgram.HasLibrary ? [MeasuredProgram.Library, .. Own] : Own, static (load, print, _, _) => MeasurePaceAsync(load, print));
+    }
 
     /// <summary>Gives a program that has answered once, joined to a stand-in and working on the crew's file, to whoever measures it.</summary>
     public static async Task WithWorkerAsync(Func<Load, Task> measure)
@@ -25,7 +35,7 @@ internal static class Measurement
         var folder = Directory.CreateTempSubdirectory("crewbot-");
         try
         {
-            await MeasureAsync(isEcho: false, Path.Combine(folder.FullName, "crew.db"), static _ => { }, measure);
+            await MeasureAsync(MeasuredProgram.CrewBot, Path.Combine(folder.FullName, "crew.db"), static _ => { }, measure);
         }
         finally
         {
@@ -33,18 +43,19 @@ internal static class Measurement
         }
     }
 
-    private static async Task InTurnAsync(int rounds, Func<Load, Action<FormattableString>, bool, int, Task> measure)
+    private static async Task InTurnAsync(
+        int rounds, IReadOnlyList<MeasuredProgram> programs, Func<Load, Action<FormattableString>, MeasuredProgram, int, Task> measure)
     {
         for (var round = 1; round <= rounds; round++)
         {
-            foreach (var isEcho in (bool[])[true, false])
+            foreach (var program in programs)
             {
-                var name = $"{(isEcho ? "echo" : "crewbot")} {round}";
+                var name = $"{program.Name} {round}";
                 void Print(FormattableString line) => Console.WriteLine($"{name,-10} {FormattableString.Invariant(line)}");
                 var folder = Directory.CreateTempSubdirectory("crewbot-");
                 try
                 {
-                    await MeasureAsync(isEcho, Path.Combine(folder.FullName, "crew.db"), Print, load => measure(load, Print, isEcho, round));
+                    await MeasureAsync(program, Path.Combine(folder.FullName, "crew.db"), Print, load => measure(load, Print, program, round));
                 }
                 finally
                 {
@@ -54,10 +65,10 @@ internal static class Measurement
         }
     }
 
-    private static async Task MeasureAsync(bool isEcho, string database, Action<FormattableString> print, Func<Load, Task> measure)
+    private static async Task MeasureAsync(MeasuredProgram program, string database, Action<FormattableString> print, Func<Load, Task> measure)
     {
         await MeasuredCrew.WriteAsync(database);
-        await using var bot = await (isEcho ? Bot.StartAsync("echo/CrewBot.Discord.Echo") : Bot.StartAsync("worker/CrewBot.Worker", database));
+        await using var bot = await Bot.StartAsync(program, database);
         bot.Socket = await bot.Server.NextActiveAsync(Never);
         bot.Server.Settings.Records = false;
         var load = new Load(bot);

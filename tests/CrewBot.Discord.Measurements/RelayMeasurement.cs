@@ -31,7 +31,7 @@ internal static class RelayMeasurement
 
     private static async Task MeasureAsync(string database)
     {
-        var bot = await Bot.StartAsync("worker/CrewBot.Worker", database);
+        var bot = await Bot.StartAsync(MeasuredProgram.CrewBot, database);
         await using (bot)
         {
             var limit = new FiftyASecond();

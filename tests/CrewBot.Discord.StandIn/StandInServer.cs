@@ -158,7 +158,7 @@ public sealed class StandInServer : IAsyncDisposable
         }
 
         var path = target[ApiPath.Length..];
-        if (!Settings.Records && path.EndsWith("/callback", StringComparison.Ordinal) && Faults.Take("POST", path) is var fault)
+        if (!Settings.Records && IsCallback(path) && Faults.Take("POST", path) is var fault)
         {
             await AcceptUnreadAsync(context, path, fault);
             return;
@@ -173,6 +173,9 @@ public sealed class StandInServer : IAsyncDisposable
 
         await AnswerAsync(context, request, Faults.Take(request.Method, path));
     }
+
+    // Some clients add a query to it.
+    private static bool IsCallback(string path) => path.Split('?')[0].EndsWith("/callback", StringComparison.Ordinal);
 
     /// <summary>Takes a first answer without looking into it, so that long runs measure the client and not this.</summary>
     private async Task AcceptUnreadAsync(HttpContext context, string path, CannedReply? fault)
@@ -237,7 +240,7 @@ public sealed class StandInServer : IAsyncDisposable
     private async Task AnswerAsUsualAsync(HttpContext context, RecordedRequest request)
     {
         var (status, body) = _api.Answer(request);
-        if (status == 204 && request.Path.EndsWith("/callback", StringComparison.Ordinal))
+        if (status == 204 && IsCallback(request.Path))
         {
             _accepted.Writer.TryWrite(request.Path);
             OnAccepted(request.Path);
