@@ -120,8 +120,7 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
             ready.Remove("resume_gateway_url");
         }
 
-        await socket.SendTextAsync(session.Add("READY", ready.ToJsonString()));
-        Activate(socket, session);
+        await OpenAsync(socket, session, session.Add("READY", ready.ToJsonString()));
     }
 
     private async Task ResumeAsync(GatewaySocket socket, JsonNode resume)
@@ -139,14 +138,15 @@ internal sealed class StandInGateway(StandInSettings settings) : IDisposable
             await socket.SendTextAsync(missed);
         }
 
-        await socket.SendTextAsync(session.Add("RESUMED", "{}"));
-        Activate(socket, session);
+        await OpenAsync(socket, session, session.Add("RESUMED", "{}"));
     }
 
-    private void Activate(GatewaySocket socket, StandInSession session)
+    private async Task OpenAsync(GatewaySocket socket, StandInSession session, string opening)
     {
+        // A client that has seen the opening may be sent more at once: by then this is the connection to send it on.
         socket.Session = session;
         Latest = socket;
+        await socket.SendTextAsync(opening);
         _active.Writer.TryWrite(socket);
     }
 }

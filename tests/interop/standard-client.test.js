@@ -9,6 +9,8 @@ import {
 import { StandIn } from './standin.js';
 
 const callback = /^interactions\/\d+\/.+\/callback/;
+// What never comes fails, and holds nobody up.
+const limit = { timeout: 60_000 };
 let standIn;
 let client;
 
@@ -37,7 +39,7 @@ test('it logs in and knows itself', () => {
     assert.equal(client.application.id, client.user.id);
 });
 
-test('it registers commands and reads them back', async () => {
+test('it registers commands and reads them back', limit, async () => {
     const rig = new SlashCommandBuilder().setName('rig').setDescription('Rigs')
         .addSubcommand(plan => plan.setName('plan').setDescription('Plan a rig')
             .addStringOption(species => species.setName('species').setDescription('The fish').setRequired(true)));
@@ -46,7 +48,7 @@ test('it registers commands and reads them back', async () => {
     assert.deepEqual([...registered.values()].map(command => command.name), ['rig']);
 });
 
-test('a command reaches it whole and its reply is taken', async () => {
+test('a command reaches it whole and its reply is taken', limit, async () => {
     const command = await interaction('command rig plan species=walleye');
     assert.ok(command.isChatInputCommand() && command.inGuild());
     assert.equal(command.options.getSubcommand(), 'plan');
@@ -61,7 +63,7 @@ test('a command reaches it whole and its reply is taken', async () => {
     assert.equal(answer.data.content, 'A palomar.');
 });
 
-test('a deferred reply is edited', async () => {
+test('a deferred reply is edited', limit, async () => {
     const command = await interaction('command rig plan species=perch');
     await command.deferReply();
     assert.equal((await standIn.request('POST', callback)).type, 5);
@@ -69,7 +71,7 @@ test('a deferred reply is edited', async () => {
     assert.equal((await standIn.request('PATCH', /messages\/@original$/)).content, 'Took a while.');
 });
 
-test('autocomplete names the option being written', async () => {
+test('autocomplete names the option being written', limit, async () => {
     const writing = await interaction('autocomplete rig plan species=wal');
     assert.ok(writing.isAutocomplete());
     assert.deepEqual([writing.options.getFocused(true).name, writing.options.getFocused()], ['species', 'wal']);
@@ -77,7 +79,7 @@ test('autocomplete names the option being written', async () => {
     assert.equal((await standIn.request('POST', callback)).type, 8);
 });
 
-test('a button and a list say what was pressed and on which message', async () => {
+test('a button and a list say what was pressed and on which message', limit, async () => {
     const press = await interaction('button why');
     assert.ok(press.isButton());
     assert.equal(press.customId, 'why');
@@ -90,7 +92,7 @@ test('a button and a list say what was pressed and on which message', async () =
     assert.deepEqual(choice.values, ['one']);
 });
 
-test('a form opens and comes back filled in', async () => {
+test('a form opens and comes back filled in', limit, async () => {
     const command = await interaction('command rig plan');
     await command.showModal(new ModalBuilder().setCustomId('form').setTitle('/rig plan').addLabelComponents(
         new LabelBuilder().setLabel('In your own words').setTextInputComponent(
@@ -102,14 +104,14 @@ test('a form opens and comes back filled in', async () => {
     assert.equal(form.fields.getTextInputValue('ask'), 'perch');
 });
 
-test('a message menu brings the message along', async () => {
+test('a message menu brings the message along', limit, async () => {
     const menu = await interaction('menu anyone for pike? 12ft');
     assert.ok(menu.isMessageContextMenuCommand());
     assert.equal(menu.targetMessage.content, 'anyone for pike? 12ft');
 });
 
 for (const fault of ['reconnect', 'cut']) {
-    test(`after "${fault}" it resumes and goes on`, async () => {
+    test(`after "${fault}" it resumes and goes on`, limit, async () => {
         const resumed = once(client, Events.ShardResume);
         standIn.order(fault);
         await resumed;
